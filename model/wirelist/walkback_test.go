@@ -67,6 +67,13 @@ func walkBack(t *testing.T, list string, data []byte) int {
 		for _, r := range rep.Rows[w.ID] {
 			b.cells = append(b.cells, rowAt(tables, r)...)
 			b.cells = append(b.cells, goneOn(tables, &rep, r)...)
+			for _, f := range rep.Findings { // the near end that the report says is that of the row above
+				if f.Rule == "a row without a name and without a near end" && f.Sheet == r.Sheet && f.Row == r.Row {
+					r.Row--
+					b.cells = append(b.cells, rowAt(tables, r)...)
+					break
+				}
+			}
 			head := table.Place{} // the nearest heading above that the report says is taken for the rows below it
 			for _, f := range rep.Findings {
 				if f.Did == "taken for the rows below it" && f.Sheet == r.Sheet && f.Row < r.Row && f.Row > head.Row {

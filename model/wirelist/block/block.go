@@ -101,6 +101,11 @@ func (f *finder) find() ([]Block, []table.Row) {
 			i += points - 1
 			continue
 		}
+		if lines := f.drawnLines(i); len(lines) > 1 {
+			f.listDrawn(rows[i:i+len(lines)], lines)
+			i += len(lines) - 1
+			continue
+		}
 		if points := f.cavityLines(i); points > 0 {
 			f.listAlike(rows[i : i+points])
 			i += points - 1

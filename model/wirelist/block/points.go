@@ -59,8 +59,8 @@ func (f *finder) points(i int) int {
 		name.SaysConnector(rows[i-1].Cells[0])) {
 		return n
 	}
-	if rises && n > 2 && (rows[i].Point || !f.t.Marked || isDashed(rows[i].Cells[0])) && 2*nets >= n || f.saysPins(i) ||
-		sayPin(rows[i:i+n]) {
+	if rises && n > 2 && (rows[i].Point || !f.t.Marked || isDashed(rows[i].Cells[0])) && 2*nets >= n ||
+		f.saysPins(i) && !point.CountThings(rows[i:i+n]) || sayPin(rows[i:i+n]) {
 		return n
 	}
 	return 0
@@ -112,8 +112,8 @@ func isNetLike(text string) bool {
 // saysPins reports whether the heading or the line above a row says that pins follow.
 func (f *finder) saysPins(i int) bool {
 	above := slices.Clone(f.path)
-	if i > 0 {
-		above = append(above, f.t.Rows[i-1])
+	if rows := f.t.Rows; i > 0 && !(rows[i-1].Point && rows[i].Point && rows[i-1].Deep == rows[i].Deep) { // no point before it
+		above = append(above, rows[i-1])
 	}
 	if len(above) == 0 {
 		return false

@@ -16,6 +16,7 @@ import (
 //	Pin | Goes to            Pin | Gate board
 //	B3  | Beacon IN          IN  | B3
 func FromThere(im *draft.Importer) {
+	mutual(im)
 	back := map[draft.End][]*draft.Item{} // the rows of the other tables, by the cavity that they go to
 	for _, it := range im.Items {
 		if it.From.Term == nil || it.From.Pin == "" || it.To.Text == "" || it.To.Pin == "" {

@@ -11,6 +11,7 @@ import (
 	"contralay/model/wirelist/endtext"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
+	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
 
@@ -54,7 +55,8 @@ func Ends(im *draft.Importer) {
 			im.Say(report.Warn, "cavity without connector", it.Place, e.Pin, "kept in the note")
 			*e = draft.End{}
 			return
-		case name.StateOf(e.Text) != name.Used || name.IsUnknown(e.Text) || e.Pin == "" && endtext.SaysOpen(e.Text):
+		case name.StateOf(e.Text) != name.Used && (e.Pin == "" || !name.IsConnectorWord(table.Fold(e.Text))) ||
+			name.IsUnknown(e.Text) || e.Pin == "" && endtext.SaysOpen(e.Text):
 			if text := value.JoinNonEmpty(" ", e.Text, e.Pin); name.StateOf(text) == name.Used {
 				it.Notes = append(it.Notes, "end: "+text)
 				im.Say(report.Note, "end not known", it.Place, text, "kept in the note")

@@ -1,6 +1,7 @@
 package pads
 
 import (
+	"slices"
 	"strings"
 	"unicode"
 
@@ -19,11 +20,23 @@ func AreNames(rows []table.Row, i int) bool {
 			continue
 		}
 		of++
-		if cell := strings.TrimSpace(name.WithoutBrackets(r.Cells[i])); len(cell) <= 14 && len(strings.Fields(cell)) < 2 {
+		if cell := strings.TrimSpace(name.WithoutBrackets(r.Cells[i])); len(cell) <= 14 && (len(strings.Fields(cell)) < 2 ||
+			isNumberedPad(cell)) {
 			n++
 		}
 	}
 	return of > 1 && 4*n >= 3*of
+}
+
+// isNumberedPad reports whether a cell is a word for a pad and its number or its name, "GPIO 21", "Pin D4".
+func isNumberedPad(cell string) bool {
+	w := strings.Fields(cell)
+	if len(w) != 2 || !name.IsCavity(w[1]) {
+		return false
+	}
+	lead := table.Fold(w[0])
+	return name.IsPinWord(lead) || IsChipWord(lead) || slices.Contains([]string{"gp", "digital", "analog", "analogue", "adc", "pwm", "out",
+		"in", "output", "input"}, lead)
 }
 
 // AreNumbered reports whether most cells of a column say the number and the name of a cavity each, and no number comes twice.

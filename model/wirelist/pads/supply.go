@@ -26,8 +26,15 @@ func IsBus(cell string) bool {
 		"txd", "rst", "reset", "irq", "d/c", "dc", "sdi", "sdo", "swdio", "swclk", "trig", "echo"}, f)
 }
 
+// isPole reports whether a cell is a letter or a few and a pole, as the pads of pairs are called: "E+", "CAN-", "A−".
+func isPole(cell string) bool {
+	f := table.Fold(strings.TrimSpace(cell))
+	bare := strings.TrimRight(f, "+-")
+	return bare != "" && len(f) == len(bare)+1 && len(f) <= 5 && !strings.ContainsAny(bare, " +-/.,")
+}
+
 // OfTwo reports whether the cells of two columns are the pads of two devices, row by row: short names, hardly one of them twice, and
-// a ground, a supply or a bus beside a pad in some row.
+// a ground, a supply, a bus or the poles of a pair beside a pad in some row.
 func OfTwo(rows []table.Row, a, b int) bool {
 	n, known, both := 0, 0, 0
 	for _, r := range rows[:min(len(rows), column.MostLooked)] {
@@ -36,7 +43,7 @@ func OfTwo(rows []table.Row, a, b int) bool {
 		}
 		n++
 		x, y := IsSupply(r.Cells[a]), IsSupply(r.Cells[b])
-		if x || y || IsBus(r.Cells[a]) || IsBus(r.Cells[b]) {
+		if x || y || IsBus(r.Cells[a]) || IsBus(r.Cells[b]) || isPole(r.Cells[a]) && isPole(r.Cells[b]) {
 			known++
 		}
 		if x && y {

@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/pads"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 )
@@ -30,7 +31,8 @@ func places(l *look) []shape.Column {
 			of = append(of, i)
 		}
 	}
-	if len(of) != 2 || !l.Prof[of[0]].Unique() || l.Prof[of[0]].Prose > 0 || !l.HeadsDevice(of[0]) {
+	if len(of) != 2 || !l.Prof[of[0]].Unique() || l.Prof[of[0]].Prose > 0 || !l.HeadsDevice(of[0]) ||
+		pads.OfTwo(l.Src.Rows, of[0], of[1]) { // the second are pads, too, and no devices
 		return nil
 	}
 	cols := slices.Clone(l.Cols)

@@ -61,6 +61,10 @@ func Part(text string) (from, to string, rest []string) {
 			continue
 		}
 		g, sized := value.ParseGauge(p, value.BareAWG, value.MarkUnknown)
+		if c, s := point.WireValues(p); c != "" && s != "" && colour == "" && size == "" {
+			colour, size = c, s // "red 35 mm²"
+			continue
+		}
 		switch {
 		case point.IsColour(p) && colour == "":
 			colour = p

@@ -38,7 +38,41 @@ func DeviceAbove(im *draft.Importer, b *shape.Block, cells []string, last map[na
 			im.Say(report.Note, "connector not repeated", at, cells[i], "taken from the row above")
 		}
 	}
+	cells = nearEndAbove(im, b, cells, last, at)
 	return cableAbove(im, b, cells, last, goesOn && !named, at)
+}
+
+// nearEndAbove fills in the whole near end of a row that has none, and no name either: another wire from the place of the row above.
+//
+//	Name  | From | Pin | To     | Pin | Colour
+//	Lamps | PDM  | A3  | Lamp 1 | +   | white
+//	      |      |     | Lamp 2 | +   | white
+func nearEndAbove(im *draft.Importer, b *shape.Block, cells []string, last map[name.Field]string, at table.Place) []string {
+	i := slices.IndexFunc(b.Cols, func(c shape.Column) bool { return c.Field == name.FieldFrom })
+	p := slices.IndexFunc(b.Cols, func(c shape.Column) bool { return c.Field == name.FieldFromPin })
+	if i < 0 || max(i, p) >= len(cells) {
+		return cells
+	}
+	if cells[i] != "" || p >= 0 && cells[p] != "" {
+		if last[name.FieldFrom] = cells[i]; p >= 0 {
+			last[name.FieldFromPin] = cells[p]
+		}
+		return cells
+	}
+	pin := last[name.FieldFromPin]
+	if value.IsNothing(last[name.FieldFrom]) || p >= 0 && value.IsNothing(pin) && pin != "-" || b.Cell(cells, name.FieldTo) == "" ||
+		b.Cell(cells, name.FieldSignal) != "" || !b.Has(name.FieldSignal) ||
+		b.Cell(cells, name.FieldColour)+b.Cell(cells, name.FieldGauge) == "" {
+		return cells
+	}
+	cells = slices.Clone(cells)
+	cells[i] = last[name.FieldFrom]
+	if p >= 0 {
+		cells[p] = pin
+	}
+	im.Say(report.Warn, "a row without a name and without a near end", at, value.JoinNonEmpty(" ", cells[i], pin),
+		"the end is taken from the row above; look whether two wires are in that cavity")
+	return cells
 }
 
 // cableAbove fills in the cable of a row that goes on with the devices of the row above: it is written once for its cores.

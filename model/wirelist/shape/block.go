@@ -4,6 +4,7 @@ import (
 	"strings"
 	"unicode"
 
+	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
@@ -37,6 +38,12 @@ type Block struct {
 	Named  map[string]bool // cavities that stand alone in a cell
 }
 
+// isWholeEnd reports whether a text is a connector, a colon and its cavity, and nothing else.
+func isWholeEnd(text string) bool {
+	connector, pin, ok := strings.Cut(text, ":")
+	return ok && name.IsDesignator(connector) && name.IsCavity(pin)
+}
+
 // IsText is a row that holds one text and no data.
 func IsText(r table.Row) bool {
 	n, first := r.Filled()
@@ -47,6 +54,8 @@ func IsText(r table.Row) bool {
 		return true
 	case len(r.Cells) == 1:
 		return len(first) > 3 || strings.Contains(first, " ")
+	case isWholeEnd(first): // "X10:12", a place without a wire
+		return false
 	case len(first) > 3: // a cavity alone is short: "GND", "30", "A 12"
 		letters := strings.Count(strings.Map(func(r rune) rune {
 			if unicode.IsLetter(r) {

@@ -16,7 +16,8 @@ import (
 func IsCircuit(head string) bool {
 	return slices.ContainsFunc(name.Words(table.Fold(head)), func(w string) bool {
 		switch w {
-		case "circuit", "stromkreis", "kreis", "circuito", "obwod", "obvod", "krets", "stroomkring", "kreds":
+		case "circuit", "stromkreis", "kreis", "circuito", "obwod", "obvod", "krets", "stroomkring", "kreds", "kurs",
+			"okruh", "piiri", "aramkor", "devre":
 			return true
 		}
 		return false

@@ -75,6 +75,7 @@ func (h Headings) devicePins(cols []Column) bool {
 // more: "Dev pin" beside "Device".
 func isShortOf(pins, devices string) bool {
 	first, _, _ := strings.Cut(table.Fold(pins), " ")
+	first = strings.TrimRight(first, ".")
 	return len(first) > 2 && strings.HasPrefix(table.Fold(devices), first)
 }
 
@@ -101,7 +102,8 @@ func (h Headings) devicesBeside(cols []Column) {
 	for _, pin := range cols {
 		for k := range cols {
 			c := &cols[k]
-			if pin.Of == "" || c.Given || c.Field == pin.Field || table.Fold(c.Head) != table.Fold(pin.Of) {
+			if pin.Of == "" || c.Given || c.Field == pin.Field || table.Fold(c.Head) != table.Fold(pin.Of) &&
+				!(c.Field == name.FieldKeep && isShortOf(pin.Of, c.Head)) {
 				continue
 			}
 			switch pin.Field {
@@ -209,9 +211,10 @@ func (h Headings) Sides(cols []Column) {
 // "to", ampere where there is one, and in "A connettore" beside "Da connettore" no side A.
 func (h Headings) italian(cols []Column) {
 	from, to := false, false
-	for _, c := range cols {
+	for i, c := range cols {
 		switch f := table.Fold(c.Head); {
 		case f == "a" || strings.HasPrefix(f, "a "):
+		case c.Field == name.FieldToPin && i > 0 && table.Fold(cols[i-1].Head) == "a": // the cavity of that end
 		case c.Field == name.FieldFrom || c.Field == name.FieldFromPin:
 			from = true
 		case c.Field == name.FieldTo || c.Field == name.FieldToPin:

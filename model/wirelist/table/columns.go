@@ -11,7 +11,7 @@ import (
 
 // inColumns reports whether no sign parts the cells of the text and most of its lines have gaps.
 func inColumns(text string) bool {
-	if strings.ContainsAny(text, ";\t|") {
+	if strings.ContainsAny(text, ";\t|") || columned.StartsArrowed(text) {
 		return false
 	}
 	lines, with, signs := 0, 0, 0
@@ -26,7 +26,7 @@ func inColumns(text string) bool {
 		if len(columned.Gapped(l)) > 2 {
 			with++
 		}
-		if outside(l, ',') > 1 {
+		if columned.Commas(l) > 1 {
 			signs++
 		}
 	}

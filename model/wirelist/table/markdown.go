@@ -111,6 +111,9 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 			if parts := columned.Gapped(line); len(parts) == 2 && parts[1].From-parts[0].To > 2 {
 				row.Gap = &[2]string{marked(parts[0].Text), marked(parts[1].Text)}
 			}
+			if drawn := columned.Arrowed(line); drawn != nil {
+				row.Drawn = allMarked(drawn)
+			}
 			if row.Point {
 				row.Deep = len(line) - len(strings.TrimLeft(line, " \t"))
 			}

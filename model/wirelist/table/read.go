@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"contralay/model/visible"
+	"contralay/model/wirelist/columned"
 	"contralay/model/wirelist/comment"
 )
 
@@ -61,7 +62,7 @@ func readText(name, text string, l Limits) ([]Table, error) {
 		}
 		return all, err
 	}
-	if hasRuler(text) || isPoints(text) {
+	if hasRuler(text) || isPoints(text) || columned.StartsArrowed(text) {
 		return readMarkdown(name, text, l)
 	}
 	if inColumns(text) {

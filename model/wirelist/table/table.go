@@ -34,6 +34,7 @@ type Row struct {
 	Level  int        // of a Markdown heading, from 1; 0 for any other row
 	Prose  bool       // a line of Markdown outside every table
 	Gap    *[2]string // of such a line: its two parts, where a wide gap parts it in two
+	Drawn  []string   // of such a line that draws an arrow: its near end, its far end, and what stands in columns behind
 	Point  bool       // a point of a list, its dot taken off
 	Deep   int        // how far such a point is set in
 	Ruled  bool       // a rule line of Markdown stands below it: it is the headings of a table

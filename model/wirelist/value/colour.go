@@ -93,6 +93,9 @@ func ParseColour(text, lang string) (Colour, bool) {
 		return c, true
 	}
 	s := table.Fold(strings.TrimRight(strings.TrimSpace(text), "*†‡")) // the mark of a note below the table
+	if s = withoutColourOf(s); s == "navy" {
+		s = "navy blue"
+	}
 	if c, ok := digitColour(s); ok {
 		return c, true
 	}
@@ -131,7 +134,10 @@ func ParseColour(text, lang string) (Colour, bool) {
 			}
 			continue
 		}
-		if s, rest := compoundShade(t.Text); s != "" && shade == "" {
+		if s, rest := compoundShade(t.Text); s != "" && rest == "blue" && !between && len(c) > 0 && c[len(c)-1] == (Hue{Of: 6}) {
+			c[len(c)-1].Shade = s // "azul celeste"
+			continue
+		} else if s != "" && shade == "" {
 			shade, t.Text = s, rest
 		}
 		switch t.Text {
@@ -169,6 +175,14 @@ func ParseColour(text, lang string) (Colour, bool) {
 		return nil, false
 	}
 	return c, true
+}
+
+// withoutColourOf takes the words "colour of" off a Portuguese colour that is called after a thing, "cor-de-rosa".
+func withoutColourOf(s string) string {
+	if !strings.Contains(s, "cor") {
+		return s
+	}
+	return strings.NewReplacer("cor-de-", "", "cor de ", "").Replace(s)
 }
 
 // hasLetter reports whether a text has a plain letter.

@@ -8,13 +8,15 @@ import (
 // language puts it behind the colour.
 func isShade(word string) (shade string, behind bool) {
 	switch word {
-	case "light", "lt", "lite", "pale", "hell", "licht", "ljus", "lys", "jasny", "jasna", "svetle", "vilagos", "acik":
+	case "light", "lt", "lite", "pale", "sky", "hell", "licht", "ljus", "ljust", "lys", "lyse", "jasny", "jasna", "jasne", "jasno",
+		"svetle", "svetly", "svetla", "blede", "vaalea", "vaalean", "vilagos", "halvany", "acik":
 		return "light", false
-	case "clair", "claire", "claro", "clara", "chiaro", "chiara":
+	case "clair", "claire", "claro", "clara", "chiaro", "chiara", "ciel", "cielo", "deschis":
 		return "light", true
-	case "dark", "dk", "dunkel", "donker", "mork", "ciemny", "ciemna", "tmave", "sotet", "koyu":
+	case "dark", "dk", "navy", "dunkel", "donker", "mork", "morkt", "morke", "ciemny", "ciemna", "ciemne", "ciemno", "tmave", "tmavy",
+		"tmava", "tumma", "tumman", "sotet", "koyu":
 		return "dark", false
-	case "fonce", "foncee", "oscuro", "oscura", "scuro", "scura", "escuro", "escura":
+	case "fonce", "foncee", "oscuro", "oscura", "scuro", "scura", "escuro", "escura", "marine", "marino", "marinho", "inchis":
 		return "dark", true
 	}
 	return "", false
@@ -23,15 +25,22 @@ func isShade(word string) (shade string, behind bool) {
 // compoundShade takes the shade off a word that has it in front, "hellblau", or is a
 // word of its own, "azzurro".
 func compoundShade(word string) (shade, rest string) {
+	switch word {
+	case "azzurro", "azzurra", "celeste", "himmelblau", "hemelsblauw", "himmelbla", "himmelsbla", "blekitny", "blekitna", "blekitne",
+		"blekitno", "skyblue":
+		return "light", "blue"
+	case "navy", "marineblau", "marineblauw", "marinbla", "marinebla", "granatowy", "granatowa", "granatowe", "granatowo", "lacivert":
+		return "dark", "blue"
+	case "lyserod", "lyserodt", "vaaleanpunainen": // pink, and no light red
+		return "", word
+	}
 	for _, s := range [][2]string{{"hell", "light"}, {"dunkel", "dark"}, {"light", "light"}, {"dark", "dark"},
-		{"licht", "light"}, {"donker", "dark"}, {"ljus", "light"}, {"mork", "dark"}, {"jasno", "light"}, {"ciemno", "dark"},
-		{"vaalean", "light"}, {"tumman", "dark"}} {
+		{"licht", "light"}, {"donker", "dark"}, {"ljus", "light"}, {"morke", "dark"}, {"mork", "dark"}, {"lyse", "light"},
+		{"jasno", "light"}, {"ciemno", "dark"}, {"svetle", "light"}, {"svetlo", "light"}, {"tmave", "dark"}, {"tmavo", "dark"},
+		{"vilagos", "light"}, {"sotet", "dark"}, {"vaalean", "light"}, {"tumman", "dark"}} {
 		if rest, ok := strings.CutPrefix(word, s[0]); ok && len(rest) > 2 {
 			return s[1], rest
 		}
-	}
-	if word == "azzurro" || word == "azzurra" || word == "celeste" {
-		return "light", "blue"
 	}
 	return "", word
 }

@@ -106,13 +106,15 @@ func Vocabulary() map[string]name.Meaning {
 		"wyjscie", "saida")
 	add(name.FieldPin, "", "kanal", "canale", "kanaal", "ch")
 	add(name.FieldConnector, "", "board", "controller", "box", "housing", "header", "panel")
-	languages(func(f name.Field, lang string, words ...string) {
+	further := func(f name.Field, lang string, words ...string) {
 		for _, w := range words {
-			if _, taken := m[w]; !taken { // a word of the five languages above stays theirs
+			if old, taken := m[w]; !taken || old.Field == f { // a word of the five languages above stays theirs
 				add(f, lang, w)
 			}
 		}
-	})
+	}
+	languages(further)
+	furtherWords(further)
 	return m
 }
 
