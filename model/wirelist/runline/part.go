@@ -56,7 +56,12 @@ func Part(text string) (from, to string, rest []string) {
 	for _, p := range append(lead, pieces...) {
 		p = strings.TrimSpace(p)
 		g, sized := value.ParseGauge(p, value.BareAWG, value.MarkUnknown)
+		both, its := point.WireValues(p)
 		switch {
+		case both != "" && its != "" && colour == "" && size == "":
+			colour, size = both, its
+		case len(pieces) == 2 && colour == "" && point.AreLetters(p) && point.IsSized(pieces):
+			colour = p
 		case point.IsColour(p) && colour == "":
 			colour = p
 		case sized && g.Size != "" && size == "" && strings.Trim(p, "0123456789.,") != "":

@@ -155,11 +155,16 @@ func outside(line string, sep byte) int {
 	return n
 }
 
-// numbered counts the lines that are a number, alone or behind one word, and a colon or a sign of equality with something
-// behind it: the points of a list.
+// numbered counts the lines that are a number, alone or behind one word, and a colon, a sign of equality or a dash between blanks with
+// something behind it: the points of a list.
 func numbered(lines []string) (n int) {
 	for _, l := range lines {
 		at := strings.IndexAny(l, ":=")
+		for _, dash := range []string{" - ", " – ", " — "} {
+			if i := strings.Index(l, dash); i > 0 && (at < 0 || i < at) {
+				at = i
+			}
+		}
 		if at < 0 || at > 16 || strings.Contains(l[:at], ",") || strings.TrimSpace(l[at+1:]) == "" {
 			continue
 		}
