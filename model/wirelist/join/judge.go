@@ -47,7 +47,8 @@ func sharedCavities(im *draft.Importer) {
 			case endtext.IsGroundStud(e.Term.ID), endtext.IsOtherStud(e.Term.ID) &&
 				(roleOf(it).V == model.RoleGround) == (roleOf(other).V == model.RoleGround):
 				// Said of the termination; ground and supply on one bolt is another matter.
-			case it.Signal != "" && other.Signal != "" && table.Fold(it.Signal) != table.Fold(other.Signal) && !oneTerminal(it, other):
+			case it.Signal != "" && other.Signal != "" && table.Fold(it.Signal) != table.Fold(other.Signal) && !oneTerminal(it, other) &&
+				!shareGround(e, it, other):
 				im.Say(report.Stop, "one cavity, two nets", it.Place,
 					fmt.Sprintf("%s %q and, %s, %q", s, it.Signal, rowOf(other.Place, it.Place), other.Signal), "both kept")
 			default:

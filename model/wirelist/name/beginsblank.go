@@ -1,0 +1,12 @@
+package name
+
+import "strings"
+
+// BeginsBlank reports whether a note says first that nothing is connected, and then more: "not wired, the drive is always on".
+func BeginsBlank(note string) bool {
+	first := note
+	for _, sign := range []string{" - ", " – ", ",", ";", ":", ". ", " ("} {
+		first, _, _ = strings.Cut(first, sign)
+	}
+	return first != note && stateWord(first) == Blank && strings.TrimSpace(first) != "-"
+}

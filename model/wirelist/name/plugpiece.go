@@ -1,0 +1,40 @@
+package name
+
+import (
+	"strings"
+
+	"contralay/model/wirelist/table"
+)
+
+// plugPiece is the piece of a title that says which connector it is of, where a dash parts it from what it is in and it ends with a word
+// for one: "rate controller plug" of "SPRAYER - rate controller plug (the round one)". "" where no piece does, or several.
+func plugPiece(text string) (plug string) {
+	bare := strings.NewReplacer(" – ", " - ", " — ", " - ").Replace(strings.TrimSpace(WithoutBrackets(text)))
+	pieces := strings.Split(bare, " - ")
+	if first, _, _ := strings.Cut(bare, " "); len(pieces) < 2 || IsDesignator(strings.TrimRight(first, ":,")) {
+		return ""
+	}
+	for _, p := range pieces {
+		w := strings.Fields(p)
+		if len(w) < 2 || len(w) > 5 || isSentence(p) || !isConnectorWord(table.Fold(strings.Trim(w[len(w)-1], ".,:;"))) &&
+			!leadsConnector(table.Fold(w[0])) {
+			continue
+		}
+		if plug != "" {
+			return ""
+		}
+		plug = strings.TrimRight(strings.TrimSpace(p), ".,:;")
+	}
+	return plug
+}
+
+// leadsConnector reports whether a folded word is one for a connector in a language that puts it first, "fiche commande". From memory,
+// no source.
+func leadsConnector(w string) bool {
+	switch w {
+	case "fiche", "prise", "connecteur", "conector", "clavija", "enchufe", "connettore", "spina", "presa", "ficha", "wtyczka", "zlacze",
+		"konektor":
+		return true
+	}
+	return false
+}
