@@ -33,13 +33,16 @@ func mirrored(h shape.Headings, t *table.Table) []table.Row {
 			out = slices.Clone(t.Rows[:i])
 		}
 		n := 0
+		head := headOfSides(t.Rows[i], halves)
 		for _, r := range t.Rows[i:] {
 			if n > 0 && (r.First || r.Level > 0 || r.Prose || shape.IsText(r)) {
 				break
 			}
 			for k, half := range halves {
 				part := r
-				part.Cells = pick(r.Cells, half)
+				if part.Cells = pick(r.Cells, half); n == 0 {
+					part.Cells = head
+				}
 				if k > 0 {
 					part.First, part.Ruled = false, false
 				}
@@ -99,6 +102,9 @@ func halvesOf(h shape.Headings, t *table.Table, i int) [][]int {
 	case same(left, right) && t.Marked:
 	case n == 2 && strings.EqualFold(head.Cells[left[1]], head.Cells[right[0]]):
 		right = turned // "Left use | Pin | Pin | Right use"
+	case sidesOfOne(h, head, left, turned):
+		right = turned
+	case sidesOfOne(h, head, left, right):
 	default:
 		return nil
 	}
@@ -106,7 +112,8 @@ func halvesOf(h shape.Headings, t *table.Table, i int) [][]int {
 		return nil
 	}
 	for k := range left {
-		if h.IsPinHeading(head.Cells[left[k]]) && oneHeader(t.Rows[i+1:], left[k], right[k]) {
+		if h.IsPinHeading(head.Cells[left[k]]) && (oneHeader(t.Rows[i+1:], left[k], right[k]) ||
+			numbersAndLetters(t.Rows[i+1:], left[k], right[k])) {
 			return [][]int{left, right}
 		}
 	}

@@ -35,7 +35,7 @@ func (f *finder) points(i int) int {
 	rises, last, nets := true, 0, 0
 	for _, r := range rows[i : i+n] {
 		pin, text, ok := point.Cut(r.Cells[0])
-		if !ok || seen[pin] || !point.IsShortName(point.PartsOf(text).Signal) {
+		if !ok || seen[pin] || !point.IsShortName(point.PartsOf(text).Signal) && !areShortNames(text) {
 			return 0
 		}
 		if isNetLike(text) {
@@ -74,7 +74,14 @@ func (f *finder) isPoint(rows []table.Row, i int) bool {
 		return false
 	}
 	_, _, ok := point.Cut(r.Cells[0])
-	return ok && (r.Point || !f.t.Marked || strings.IndexAny(r.Cells[0], ".)") > 0 || isDashed(r.Cells[0]))
+	return ok && (r.Point || !f.t.Marked || isNumbered(r.Cells[0]) || isDashed(r.Cells[0]))
+}
+
+// isNumbered reports whether a full stop or a bracket stands right behind the cavity that a line begins with, "3. Horn", "pin 3) Horn":
+// "6 pin plug, to the door." is a sentence.
+func isNumbered(text string) bool {
+	at := strings.IndexAny(text, ".)")
+	return at > 0 && (strings.IndexByte(text[:at], ' ') < 0 || point.SaysPin(text))
 }
 
 // isDashed reports whether a sign parts the cavity that a line begins with from the rest, "1 - red - battery", "4 = horn".
@@ -105,6 +112,12 @@ func isNetLike(text string) bool {
 		}
 	}
 	return false
+}
+
+// areShortNames reports whether a text is names with dashes between, one of them a colour.
+func areShortNames(text string) bool {
+	pieces := strings.Split(strings.ReplaceAll(strings.ReplaceAll(text, " — ", " - "), " – ", " - "), " - ")
+	return slices.ContainsFunc(pieces, point.IsColour) && !slices.ContainsFunc(pieces, func(p string) bool { return !point.IsShortName(p) })
 }
 
 // saysPins reports whether the heading or the line above a row says that pins follow.
@@ -147,14 +160,22 @@ func (f *finder) list(points []table.Row) {
 	for _, r := range points {
 		pin, text, _ := point.Cut(r.Cells[0])
 		parts := strings.Split(strings.ReplaceAll(text, " – ", " - "), " - ")
-		if wide == 0 {
-			wide = len(parts)
-		}
-		if len(parts) != wide {
-			wide = 1
+		if free := name.StateOfSignal(text) != name.Used || name.IsKey(text) || text == ""; !free {
+			if wide == 0 {
+				wide = len(parts)
+			}
+			if len(parts) != wide {
+				wide = 1
+			}
 		}
 		r.Cells, r.Prose = append([]string{pin}, parts...), false
 		b.Rows = append(b.Rows, r)
+	}
+	if own := slices.Clone(points); wide == 1 && point.PartColoured(own, pins, texts, f.h.Colours) {
+		b.Rows, b.Fixed = own, true
+		f.close()
+		f.all = append(f.all, b)
+		return
 	}
 	if wide == 1 { // no dash of its own parts all of them: each is one name
 		for i, r := range points {

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
 
@@ -33,6 +34,9 @@ func InPieces(texts []string, key value.ColourKey) []Parts {
 			}
 			used++
 			p := piecesOf(t, sign, key)
+			if len(p.all) < 3 && p.far == "" {
+				p.size = -1
+			}
 			if points[i] = p; p.size < 0 {
 				continue
 			}
@@ -64,13 +68,10 @@ func piecesOf(text, sign string, key value.ColourKey) (p pieces) {
 		case p.colour < 0 && (IsColour(s) || key.Written(s)):
 			p.colour = i
 		case ok && g.Size != "" && !g.IsCable() && p.size >= 0: // which of the two?
-			return pieces{size: -1, colour: -1}
+			return pieces{all: p.all, size: -1, colour: -1, far: far}
 		case ok && g.Size != "" && !g.IsCable():
 			p.size = i
 		}
-	}
-	if len(p.all) < 3 && far == "" {
-		p.size = -1
 	}
 	return p
 }
@@ -139,4 +140,41 @@ func (p pieces) rest() (all []string) {
 		}
 	}
 	return all
+}
+
+// PartColoured gives the pieces of some points cells of their own, where nearly each has a colour for a piece and others do not have as
+// many: what stands before or behind it is the name, and a third piece is a remark.
+//
+//	1 - Horn - red
+//	2 - Lamp - blue - new this year
+func PartColoured(rows []table.Row, pins, texts []string, key value.ColourKey) bool {
+	for _, sign := range []string{" - ", " – ", " — "} {
+		all, used, coloured := make([]Parts, len(texts)), 0, 0
+		for i, t := range texts {
+			all[i] = PartsOf(t)
+			if t == "" || name.StateOf(t) != name.Used || name.IsKey(t) {
+				all[i] = Parts{Signal: t}
+				continue
+			}
+			used++
+			p := piecesOf(t, sign, key)
+			rest := p.rest()
+			if p.colour < 0 || len(rest) == 0 || len(rest) > 2 {
+				continue
+			}
+			coloured++
+			all[i] = Parts{Signal: rest[0], Colour: p.all[p.colour], To: p.far, Note: strings.Join(rest[1:], "; ")}
+			if p.size >= 0 {
+				all[i].Size = p.all[p.size]
+			}
+		}
+		if coloured < 2 || 4*coloured < 3*used {
+			continue
+		}
+		for i, p := range all {
+			rows[i].Cells, rows[i].Prose = []string{pins[i], p.Signal, p.Colour, p.Size, p.To, p.Note}, false
+		}
+		return true
+	}
+	return false
 }
