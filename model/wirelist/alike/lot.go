@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"unicode"
 
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/table"
@@ -238,7 +239,7 @@ func (l *lot) farAmongNames(lines []Line) {
 
 // saysEnd reports whether a text is a device and its cavity, in either order: "Radio.1", "pin 1 of the radio".
 func saysEnd(text string) bool {
-	if _, _, ok := name.SplitEnd(text); ok {
+	if device, _, ok := name.SplitEnd(text); ok && strings.ContainsFunc(device, unicode.IsLetter) { // "3.3" is a voltage
 		return true
 	}
 	w := strings.Fields(text)

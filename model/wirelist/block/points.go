@@ -35,7 +35,7 @@ func (f *finder) points(i int) int {
 	rises, last, nets := true, 0, 0
 	for _, r := range rows[i : i+n] {
 		pin, text, ok := point.Cut(r.Cells[0])
-		if !ok || seen[pin] || !point.IsShortName(point.PartsOf(text).Signal) && !areShortNames(text) {
+		if !ok || seen[pin] || !point.IsShortName(point.PartsOf(text).Signal) {
 			return 0
 		}
 		if isNetLike(text) {
@@ -114,12 +114,6 @@ func isNetLike(text string) bool {
 	return false
 }
 
-// areShortNames reports whether a text is names with dashes between, one of them a colour.
-func areShortNames(text string) bool {
-	pieces := strings.Split(strings.ReplaceAll(strings.ReplaceAll(text, " — ", " - "), " – ", " - "), " - ")
-	return slices.ContainsFunc(pieces, point.IsColour) && !slices.ContainsFunc(pieces, func(p string) bool { return !point.IsShortName(p) })
-}
-
 // saysPins reports whether the heading or the line above a row says that pins follow.
 func (f *finder) saysPins(i int) bool {
 	above := slices.Clone(f.path)
@@ -150,7 +144,7 @@ func (f *finder) list(points []table.Row) {
 	for i, r := range points {
 		pins[i], texts[i], _ = point.Cut(r.Cells[0])
 	}
-	if own := slices.Clone(points); point.PartPoints(own, pins, texts, f.h.Colours) {
+	if own := slices.Clone(points); point.PartPoints(own, pins, texts) {
 		b.Rows, b.Fixed = own, true
 		f.close()
 		f.all = append(f.all, b)
@@ -160,22 +154,14 @@ func (f *finder) list(points []table.Row) {
 	for _, r := range points {
 		pin, text, _ := point.Cut(r.Cells[0])
 		parts := strings.Split(strings.ReplaceAll(text, " – ", " - "), " - ")
-		if free := name.StateOfSignal(text) != name.Used || name.IsKey(text) || text == ""; !free {
-			if wide == 0 {
-				wide = len(parts)
-			}
-			if len(parts) != wide {
-				wide = 1
-			}
+		if wide == 0 {
+			wide = len(parts)
+		}
+		if len(parts) != wide {
+			wide = 1
 		}
 		r.Cells, r.Prose = append([]string{pin}, parts...), false
 		b.Rows = append(b.Rows, r)
-	}
-	if own := slices.Clone(points); wide == 1 && point.PartColoured(own, pins, texts, f.h.Colours) {
-		b.Rows, b.Fixed = own, true
-		f.close()
-		f.all = append(f.all, b)
-		return
 	}
 	if wide == 1 { // no dash of its own parts all of them: each is one name
 		for i, r := range points {

@@ -159,15 +159,8 @@ func valuesOf(text string) (colour, size string) {
 }
 
 // PartPoints gives the pieces of some points cells of their own, where half of them begin with a colour or say where they go:
-// cavity, name, colour, size, far end. texts are what stands behind the cavities, key is what the list says of its short forms of
-// colours. ok is false where they say neither.
-func PartPoints(rows []table.Row, pins, texts []string, key value.ColourKey) (ok bool) {
-	if all := InPieces(texts, key); all != nil {
-		for i, p := range all {
-			rows[i].Cells, rows[i].Prose = []string{pins[i], p.Signal, p.Colour, p.Size, p.To, p.Note}, false
-		}
-		return true
-	}
+// cavity, name, colour, size, far end. texts are what stands behind the cavities. ok is false where they say neither.
+func PartPoints(rows []table.Row, pins, texts []string) (ok bool) {
 	n, filled := 0, 0
 	for _, t := range texts {
 		if t == "" {
