@@ -12,8 +12,8 @@
 // Two steps, both pure functions of what they are given: Read, of package table, makes
 // tables of bytes, Import makes a harness and a report of tables. Neither opens a file.
 //
-// The way through Import, a package each: block finds the tables of a sheet, and grid gives each cell of some a row; settle says
-// what its columns are, by the headings that shape knows and by their cells; reading tries every way to read it, and takes the way
+// The way through Import, a package each: block finds the tables of a sheet, grid gives each cell of some a row, and twoside makes one
+// table of both sides of a connector; settle says what its columns are, by the headings that shape knows and by their cells; reading tries every way to read it, and takes the way
 // that explains most of what stands there; row reads one row, with value and name for its cells; draft is the
 // harness as far as it is read; join makes of it what the rows of several tables say
 // together, and holds the whole against itself; audit holds it against the lists, row by row, and knows no

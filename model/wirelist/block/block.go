@@ -10,6 +10,7 @@ import (
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/signoff"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/twoside"
 	"contralay/model/wirelist/value"
 )
 
@@ -47,7 +48,7 @@ func Find(h shape.Headings, t table.Table) (all []Block, over []table.Row) {
 		if rows := grid.Turned(h, &band); rows != nil {
 			band.Rows, band.Marked = rows, false
 		}
-		band.Rows = mirrored(h, &band)
+		band.Rows = twoside.Rows(h, &band)
 		made, heads := grid.Apart(h, &band)
 		if heads != nil {
 			band.Rows = made

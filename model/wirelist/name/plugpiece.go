@@ -3,6 +3,7 @@ package name
 import (
 	"strings"
 
+	"contralay/model/wirelist/prose"
 	"contralay/model/wirelist/table"
 )
 
@@ -17,7 +18,7 @@ func plugPiece(text string) (plug string) {
 	for _, p := range pieces {
 		w := strings.Fields(p)
 		if len(w) < 2 || len(w) > 5 || isSentence(p) || !isConnectorWord(table.Fold(strings.Trim(w[len(w)-1], ".,:;"))) &&
-			!leadsConnector(table.Fold(w[0])) {
+			!prose.LeadsConnector(table.Fold(w[0])) {
 			continue
 		}
 		if plug != "" {
@@ -26,15 +27,4 @@ func plugPiece(text string) (plug string) {
 		plug = strings.TrimRight(strings.TrimSpace(p), ".,:;")
 	}
 	return plug
-}
-
-// leadsConnector reports whether a folded word is one for a connector in a language that puts it first, "fiche commande". From memory,
-// no source.
-func leadsConnector(w string) bool {
-	switch w {
-	case "fiche", "prise", "connecteur", "conector", "clavija", "enchufe", "connettore", "spina", "presa", "ficha", "wtyczka", "zlacze",
-		"konektor":
-		return true
-	}
-	return false
 }

@@ -10,6 +10,7 @@ import (
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/value"
+	"contralay/model/wirelist/words"
 )
 
 // readState settles what the cavity of a row is for. Of several words the one that says
@@ -60,7 +61,7 @@ func readState(im *draft.Importer, b *shape.Block, cells []string, it *draft.Ite
 		s = name.Blank // where the other rows have a colour and a far end, this one keys the plug
 	}
 	if s == name.Used && !wired && it.Signal == "" && it.OwnID == "" && !joinsTwo(b, cells) && value.IsNothing(b.Cell(cells, name.FieldTo)) &&
-		name.BeginsBlank(b.Cell(cells, name.FieldNote)) {
+		words.BeginsBlank(b.Cell(cells, name.FieldNote)) {
 		s = name.Blank // "not wired, the drive is always on"
 	}
 	if s == name.Used && !wired && saysNoWire(im, b, cells, it) {

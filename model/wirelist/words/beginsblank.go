@@ -1,6 +1,10 @@
-package name
+package words
 
-import "strings"
+import (
+	"strings"
+
+	"contralay/model/wirelist/name"
+)
 
 // BeginsBlank reports whether a note says first that nothing is connected, and then more: "not wired, the drive is always on".
 func BeginsBlank(note string) bool {
@@ -8,5 +12,5 @@ func BeginsBlank(note string) bool {
 	for _, sign := range []string{" - ", " – ", ",", ";", ":", ". ", " ("} {
 		first, _, _ = strings.Cut(first, sign)
 	}
-	return first != note && stateWord(first) == Blank && strings.TrimSpace(first) != "-"
+	return first != note && name.StateOf(first) == name.Blank && strings.TrimSpace(first) != "-"
 }

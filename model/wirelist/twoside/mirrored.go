@@ -1,4 +1,4 @@
-package block
+package twoside
 
 import (
 	"slices"
@@ -10,13 +10,13 @@ import (
 	"contralay/model/wirelist/value"
 )
 
-// mirrored makes one table of the two sides of a header, drawn as they lie: its cavities in the middle, or the same headings
+// Rows makes one table of the two sides of a header, drawn as they lie: its cavities in the middle, or the same headings
 // again beside each other. Each side of a row is a cavity of the one connector, and no wire runs between the two.
 //
 //	Use    | Pin | Pin | Use           Pin | Use  | Pin | Use
 //	Supply | 1   | 2   | Ground        1   | Bell | 2   | Lamp
 //	Bell   | 3   | 4   | Lamp          3   | Horn | 4   | Fan
-func mirrored(h shape.Headings, t *table.Table) []table.Row {
+func Rows(h shape.Headings, t *table.Table) []table.Row {
 	if h.HeadLine() > 0 || h.Numbered() {
 		return t.Rows // a person has said where its columns are
 	}
