@@ -94,6 +94,11 @@ func (f *finder) find() ([]Block, []table.Row) {
 	for i := 0; i < len(rows); i++ {
 		r := rows[i]
 		f.descend(r)
+		if n := f.leadLines(i); n > 0 {
+			f.lead(rows[i : i+n])
+			i += n - 1
+			continue
+		}
 		if points := f.cavityLines(i); points > 0 {
 			f.listAlike(rows[i : i+points])
 			i += points - 1
