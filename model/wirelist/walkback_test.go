@@ -111,6 +111,11 @@ func walkBack(t *testing.T, list string, data []byte) int {
 					"W", "white").Replace(c))
 			}
 		}
+		if list == "wi04-letters-beside-sizes.txt" { // a line above its points does
+			for _, c := range slices.Clone(b.cells) {
+				b.cells = append(b.cells, strings.NewReplacer(" N ", " brown ", "N/W", "brown/white", "P/W", "pink/white").Replace(c))
+			}
+		}
 		for _, c := range slices.Clone(b.cells) {
 			b.cells = append(b.cells, inWords(list, c))
 		}

@@ -32,7 +32,8 @@ func asPiece(text string) piece {
 	case p.text == "" || name.StateOf(p.text) != name.Used:
 	case point.IsColour(p.text):
 		p.colour = p.text
-	case sized && g.Size != "" && strings.Trim(p.text, "0123456789.,()[] ") != "" && !name.IsCavity(p.text):
+	case sized && g.Size != "" && strings.Trim(p.text, "0123456789()[] ") != "" && !name.IsCavity(p.text) &&
+		(strings.Trim(p.text, "0123456789.,") != "" || value.IsSection(p.text)): // "3.3" is a voltage
 		p.size = p.text
 	default:
 		p.colour, p.size = point.WireValues(p.text)

@@ -244,10 +244,7 @@ func (l *lot) farAmongNames(lines []Line) {
 
 // saysEnd reports whether a text is a device and its cavity, in either order: "Radio.1", "pin 1 of the radio".
 func saysEnd(text string) bool {
-	if strings.IndexFunc(text, unicode.IsLetter) < 0 { // "3.3"
-		return false
-	}
-	if _, _, ok := name.SplitEnd(text); ok {
+	if device, _, ok := name.SplitEnd(text); ok && strings.ContainsFunc(device, unicode.IsLetter) { // "3.3" is a voltage
 		return true
 	}
 	w := strings.Fields(text)

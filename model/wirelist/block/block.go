@@ -11,6 +11,7 @@ import (
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/signoff"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/twoside"
 	"contralay/model/wirelist/value"
 )
 
@@ -48,7 +49,7 @@ func Find(h shape.Headings, t table.Table) (all []Block, over []table.Row) {
 		if rows := grid.Turned(h, &band); rows != nil {
 			band.Rows, band.Marked = rows, false
 		}
-		band.Rows = mirrored(h, &band)
+		band.Rows = twoside.Rows(h, &band)
 		made, heads := grid.Apart(h, &band)
 		if heads != nil {
 			band.Rows = made
@@ -104,6 +105,11 @@ func (f *finder) find() ([]Block, []table.Row) {
 		if lines := f.drawnLines(i); len(lines) > 1 {
 			f.listDrawn(rows[i:i+len(lines)], lines)
 			i += len(lines) - 1
+			continue
+		}
+		if n := f.leadLines(i); n > 0 {
+			f.lead(rows[i : i+n])
+			i += n - 1
 			continue
 		}
 		if points := f.cavityLines(i); points > 0 {

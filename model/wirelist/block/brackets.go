@@ -35,7 +35,7 @@ func partBrackets(rows []table.Row) {
 		front, pieces := point.ValuesBehind(r.Cells[last])
 		colour, size := "", ""
 		for _, p := range pieces {
-			if point.IsColour(p) {
+			if point.IsColourOrLetters(p) {
 				colour = p
 			} else {
 				size = p

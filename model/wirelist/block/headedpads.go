@@ -108,7 +108,7 @@ func padValues(end string) (bare, colour, size string) {
 		return end, "", ""
 	}
 	for _, v := range values {
-		if point.IsColour(v) {
+		if point.IsColourOrLetters(v) {
 			colour = v
 		} else {
 			size = v

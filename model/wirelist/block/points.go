@@ -76,7 +76,14 @@ func (f *finder) isPoint(rows []table.Row, i int) bool {
 	_, text, ok := point.Cut(r.Cells[0])
 	first, _, _ := strings.Cut(table.Fold(text), " ")
 	return ok && !name.IsConnectorWord(first) && // "P1 connector (8 pin)"
-		(r.Point || !f.t.Marked || strings.IndexAny(r.Cells[0], ".)") > 0 || isDashed(r.Cells[0]))
+		(r.Point || !f.t.Marked || isNumbered(r.Cells[0]) || isDashed(r.Cells[0]))
+}
+
+// isNumbered reports whether a full stop or a bracket stands right behind the cavity that a line begins with, "3. Horn", "pin 3) Horn":
+// "6 pin plug, to the door." is a sentence.
+func isNumbered(text string) bool {
+	at := strings.IndexAny(text, ".)")
+	return at > 0 && (strings.IndexByte(text[:at], ' ') < 0 || point.SaysPin(text))
 }
 
 // isDashed reports whether a sign parts the cavity that a line begins with from the rest, "1 - red - battery", "4 = horn".

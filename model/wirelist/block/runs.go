@@ -61,9 +61,12 @@ func (f *finder) leads(points []table.Row) {
 		if ofNear != "" && rest[0] == "" && rest[1] == "" {
 			from, rest[0], rest[1] = padValues(from)
 		}
+		if f.takeValues(rest[2], rest) {
+			rest[2] = ""
+		}
 		for k, e := range []*string{&from, &to} {
 			bare, remark := arrow.RemarkBehind(*e, nearOf != "" || k == 0 && ofNear != "" || k == 1 && ofFar != "")
-			if *e = bare; remark != "" {
+			if *e = bare; remark != "" && !f.takeValues(remark, rest) {
 				rest[2] = value.JoinNonEmpty("; ", rest[2], bare+": "+remark)
 			}
 		}

@@ -1,6 +1,7 @@
 package column
 
 import (
+	"slices"
 	"strings"
 
 	"contralay/model/wirelist/name"
@@ -52,4 +53,37 @@ func AreCoreColours(rows []table.Row, i int, p *Profile, lang string) bool {
 		}
 	}
 	return p.Most(p.Colours + n)
+}
+
+// HeadsCores reports whether a heading is of the cores of cables.
+func HeadsCores(head string) bool {
+	return slices.ContainsFunc(name.Words(table.Fold(head)), func(w string) bool {
+		switch w {
+		case "core", "cores", "conductor", "ader", "adern", "aderfarbe", "conducteur", "brin", "hilo", "conduttore", "anima",
+			"zyla", "zila", "johdin", "ledare", "leder":
+			return true
+		}
+		return false
+	})
+}
+
+// CoreColour is the cell of a row that says the colour of its core, in a column that has the numbers of the others; "" where none does.
+//
+//	Pin | Use     | Core
+//	1   | live    | 1
+//	2   | neutral | 2
+//	3   | earth   | green/yellow
+func CoreColour(b *shape.Block, cells []string) (cell string, col int) {
+	if b.Has(name.FieldColour) {
+		return "", 0
+	}
+	for i, c := range b.Cols {
+		if i >= len(cells) || c.Field != name.FieldKeep && c.Field != name.FieldWire || c.Given || !HeadsCores(c.Head) {
+			continue
+		}
+		if _, ok := value.ParseColour(cells[i], b.Lang); ok && strings.Trim(cells[i], "0123456789") != "" {
+			return cells[i], i
+		}
+	}
+	return "", 0
 }

@@ -47,8 +47,8 @@ func sharedCavities(im *draft.Importer) {
 			case endtext.IsGroundStud(e.Term.ID), endtext.IsOtherStud(e.Term.ID) &&
 				(roleOf(it).V == model.RoleGround) == (roleOf(other).V == model.RoleGround):
 				// Said of the termination; ground and supply on one bolt is another matter.
-			case it.Signal != "" && other.Signal != "" && table.Fold(it.Signal) != table.Fold(other.Signal) &&
-				!oneTerminal(it, other) && !goesOn(it, other, e):
+			case it.Signal != "" && other.Signal != "" && table.Fold(it.Signal) != table.Fold(other.Signal) && !oneTerminal(it, other) &&
+				!shareGround(e, it, other) && !goesOn(it, other, e):
 				im.Say(report.Stop, "one cavity, two nets", it.Place,
 					fmt.Sprintf("%s %q and, %s, %q", s, it.Signal, rowOf(other.Place, it.Place), other.Signal), "both kept")
 			default:
@@ -153,7 +153,7 @@ func checkCounts(im *draft.Importer, t *draft.Term) {
 		n["cavities"] = ins.Count()
 	}
 	for _, c := range t.Counts {
-		if c.N != n[c.Of] {
+		if c.N != n[c.Of] && !(c.Of == "cavities" && 2*c.N == len(t.Pins) && hasTwoSides(t.Pins)) {
 			at := t.Place
 			at.Row = c.Row
 			im.Say(report.Warn, "count against the table", at, fmt.Sprintf("%q, the table has %d", c.Text, n[c.Of]), "the table holds")

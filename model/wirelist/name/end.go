@@ -80,10 +80,18 @@ func RemarkBehind(cell string) (end, more string) {
 	}
 	front := strings.TrimSpace(cell[:open])
 	in := strings.TrimSpace(cell[open+1 : len(cell)-1])
-	if _, pin, ok := SplitEnd(front); (!ok || !IsCavity(pin)) && !saysCurrent(in) {
+	if _, pin, ok := SplitEnd(front); (!ok || !IsCavity(pin)) && !saysCurrent(in) && !isSaidOf(front, in) {
 		return cell, ""
 	}
 	return front, in
+}
+
+// isSaidOf reports whether a text in brackets is a remark on the end before them: that ends in its cavity, and the text has the words
+// of a remark, "Lamp 4 (the other one is looped off it)".
+func isSaidOf(front, in string) bool {
+	const least = 4 // words (no source)
+	w := strings.Fields(front)
+	return len(w) > 1 && IsCavity(w[len(w)-1]) && strings.ContainsAny(w[len(w)-1], "0123456789") && len(strings.Fields(in)) >= least
 }
 
 // saysCurrent reports whether a text names a current, "through 20 A": a remark about the wire, and no name of a device.

@@ -55,6 +55,13 @@ func ReadTitle(rows []table.Row, cat *catalogue.Catalogue) Title {
 			continue
 		}
 		name, told := connectorSaid(text)
+		if told && r.Level == 0 && isSentence(whole) && len(strings.Fields(whole)) > 8 {
+			name, told = text, false // "Pinout of the main board, rev B. Mind the silkscreen." is of the paper
+		}
+		plug := plugPiece(text)
+		if plug != "" && !told && r.Level == 0 {
+			name, text, whole = plug, plug, plug
+		}
 		if of := prose.HeaderTo(text); of != "" && !told {
 			name, told = of, true
 		}
@@ -80,14 +87,14 @@ func ReadTitle(rows []table.Row, cat *catalogue.Catalogue) Title {
 			}
 		}
 		switch {
-		case told:
+		case told, r.Level > 0 && rank == said && level == 0 && !t.Spoken: // what stands above a heading is of what it parts
 			of = said
 		case r.Level > 0:
 			of = heading
-		case IsDesignator(strings.TrimRight(first, ":,")):
+		case IsDesignator(strings.TrimRight(first, ":,")), plug != "":
 			of = designated
 		}
-		if of > rank || of == heading && rank == heading || of == rank && of <= near && saysHarness(t.Name) && !saysHarness(text) {
+		if of > rank || of == heading && rank == heading || of == said && rank == said && !told || of == rank && of <= near && saysHarness(t.Name) && !saysHarness(text) {
 			switch {
 			case t.Name == "":
 			case level > 0 && level < r.Level, rank <= near && of <= designated:

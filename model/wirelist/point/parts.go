@@ -72,9 +72,9 @@ func PartsOf(text string) (p Parts) {
 	}
 	front, values := ValuesBehind(text)
 	for _, v := range values {
-		if IsColour(v) && p.Colour == "" {
+		if IsColourOrLetters(v) && p.Colour == "" {
 			p.Colour = v
-		} else if !IsColour(v) {
+		} else if !IsColourOrLetters(v) {
 			p.Size = v
 		} else {
 			front = text // a second colour is of something else

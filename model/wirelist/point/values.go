@@ -1,6 +1,7 @@
 package point
 
 import (
+	"slices"
 	"strings"
 
 	"contralay/model/wirelist/value"
@@ -15,7 +16,7 @@ func ValuesBehind(text string) (front string, pieces []string) {
 	bare := false
 	for p := range strings.FieldsFuncSeq(text[open+1:len(text)-1], func(r rune) bool { return r == ',' || r == ';' }) {
 		p = strings.TrimSpace(p)
-		if g, ok := value.ParseGauge(p, value.BareAWG, value.MarkUnknown); !IsColour(p) && (!ok || g.Size == "") {
+		if g, ok := value.ParseGauge(p, value.BareAWG, value.MarkUnknown); !IsColourOrLetters(p) && (!ok || g.Size == "") {
 			return text, nil
 		}
 		bare = bare || strings.Trim(p, "0123456789.,") == ""
@@ -24,7 +25,8 @@ func ValuesBehind(text string) (front string, pieces []string) {
 	if bare && len(pieces) != 2 { // "(16, red)" is a size and a colour, "(16)" may be anything
 		return text, nil
 	}
-	if len(pieces) == 0 || len(pieces) > 2 || len(pieces) == 2 && IsColour(pieces[0]) == IsColour(pieces[1]) {
+	if len(pieces) == 0 || len(pieces) > 2 || len(pieces) == 2 && IsColourOrLetters(pieces[0]) == IsColourOrLetters(pieces[1]) ||
+		len(pieces) == 1 && !IsColour(pieces[0]) && IsColourOrLetters(pieces[0]) {
 		return text, nil
 	}
 	return strings.TrimSpace(text[:open]), pieces
@@ -37,23 +39,44 @@ func valuesInTail(text string) (front string, pieces []string) {
 	for n > 1 && len(parts)-n < 2 {
 		p := strings.TrimSpace(parts[n-1])
 		g, ok := value.ParseGauge(p, value.BareAWG, value.MarkUnknown)
-		if !IsColour(p) && !(ok && g.Size != "" && strings.Trim(p, "0123456789.,") != "") {
+		sized := ok && g.Size != "" && strings.Trim(p, "0123456789.,") != ""
+		if !IsColour(p) && !sized && !(n < len(parts) && IsColourOrLetters(p)) {
 			break
 		}
 		n--
 	}
-	if n == len(parts) || len(parts)-n == 2 && IsColour(parts[n]) == IsColour(parts[n+1]) {
+	if n == len(parts) || len(parts)-n == 2 && IsColourOrLetters(parts[n]) == IsColourOrLetters(parts[n+1]) {
 		return text, nil
 	}
 	return strings.Join(parts[:n], ", "), parts[n:]
+}
+
+// AreLetters reports whether a text is the letters of a colour as on old British vehicles, and no colour otherwise.
+func AreLetters(text string) bool { return !IsColour(text) && IsColourOrLetters(text) }
+
+// IsSized reports whether one of some pieces is a size of wire with its unit.
+func IsSized(pieces []string) bool {
+	return slices.ContainsFunc(pieces, func(p string) bool {
+		g, ok := value.ParseGauge(p, value.BareAWG, value.MarkUnknown)
+		return ok && g.Size != "" && strings.Trim(strings.TrimSpace(p), "0123456789.,") != ""
+	})
+}
+
+// IsColourOrLetters reports whether a text, as ValuesBehind gives it, is a colour, or the letters of one as on old British vehicles, which are one beside a size
+// with its unit alone.
+func IsColourOrLetters(text string) bool {
+	return IsColour(text) || text != "" && text == strings.ToUpper(text) && value.LetterKey().Written(text)
 }
 
 // IsColour reports whether a text is the name of a colour and nothing else.
 func IsColour(text string) bool { return value.NamesColour(text) }
 
 // WireValues reads a text that is the colour of a wire, with its size or without, and nothing else: "red", "red wire",
-// "red (20 AWG)", "20 AWG red".
-func WireValues(text string) (colour, size string) {
+// "red (20 AWG)", "20 AWG red". The letters of old British vehicles are a colour beside a size with its unit, "U/W 1.0 mm²".
+func WireValues(text string) (colour, size string) { return ValuesByKey(text, value.LetterKey()) }
+
+// ValuesByKey is WireValues where a size stands beside a colour in the short forms of a key.
+func ValuesByKey(text string, key value.ColourKey) (colour, size string) {
 	if front, values := ValuesBehind(text); len(values) == 1 && !IsColour(values[0]) {
 		text, size = front, values[0]
 	}
@@ -68,7 +91,8 @@ func WireValues(text string) (colour, size string) {
 		for _, try := range [][2]string{{strings.Join(all[:k], " "), strings.Join(all[k:], " ")},
 			{strings.Join(all[k:], " "), strings.Join(all[:k], " ")}} {
 			if g, ok := value.ParseGauge(try[0], value.BareAWG, value.MarkUnknown); ok && g.Size != "" && !g.IsCable() &&
-				(strings.Trim(try[0], "0123456789.,") != "" || strings.ContainsAny(try[0], ".,")) && IsColour(try[1]) {
+				(strings.Trim(try[0], "0123456789.,") != "" || strings.ContainsAny(try[0], ".,")) && (IsColour(try[1]) ||
+				strings.Trim(try[0], "0123456789.,") != "" && try[1] == strings.ToUpper(try[1]) && key.Written(try[1])) {
 				return try[1], try[0]
 			}
 		}

@@ -21,6 +21,7 @@ func (l *look) finish(called string, cols []shape.Column) (Reading, bool) {
 	l.Heads.Settle(b)
 	l.inCells(b)
 	l.groups(b)
+	l.whichDevice(b)
 	r := Reading{Kind: called, Wires: true, Block: b}
 	if r.Kind == "" {
 		r.Kind = b.Kind()

@@ -84,7 +84,7 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 		case name.IsTotal(first):
 			total.Check(im, b, r)
 			continue
-		case shape.IsText(r):
+		case shape.IsText(r) && !isLoneCavity(b, r):
 			if c, ok := name.ReadCount(first); ok && t != nil {
 				c.Row = r.Line
 				t.Counts = append(t.Counts, c)

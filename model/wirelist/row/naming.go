@@ -40,6 +40,8 @@ func callConnector(im *draft.Importer, b *shape.Block, info *name.Title, only bo
 		return naming{name: of, from: "heading of the column", rivals: []string{info.Name}}
 	case of != "" && info.Name != "" && saysWord(info.Name, of) && !name.IsDesignator(of) && !words.SaysPaper(info.Name):
 		return naming{name: info.Name, from: "text above its pins"} // "Fuse board FB2" above "Fuse"
+	case of != "" && of == b.Table.Sheet:
+		return naming{name: of, from: "name of the sheet", over: nonEmpty(info.Name)}
 	case of != "":
 		return naming{name: of, from: "heading of the column", over: nonEmpty(info.Name)}
 	case info.Name != "" && isElsewhere(im, b, info):

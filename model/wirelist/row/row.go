@@ -100,6 +100,10 @@ func readRow(im *draft.Importer, b *shape.Block, cells, notes []string, owner *d
 	if it.State == name.Used && len(froms)+len(tos) == 1 && headsDevices(b) && saysNothing(&it) {
 		it.State = name.Blank // "3 | -": a cavity with nothing beside it
 	}
+	if isFreePlace(b, froms, tos, &it) {
+		im.Say(report.Note, "a place with nothing beside it", it.Place, endsText(append(froms, tos...)), "the cavity is kept free")
+		it.State = name.Blank
+	}
 	col := toCol
 	if len(froms) > 1 || col < 0 {
 		col = max(fromCol, 0)

@@ -3,6 +3,7 @@ package row
 import (
 	"cmp"
 	"fmt"
+	"slices"
 	"strings"
 	"unicode"
 
@@ -126,6 +127,14 @@ func (v *valueReader) colour() {
 	b, it := v.b, v.it
 	stripe, stripeCol := v.cell(name.FieldStripe)
 	cell, col := v.cell(name.FieldColour)
+	if core, at := column.CoreColour(b, v.cells); core != "" && cell == "" {
+		cell, col = core, at
+		it.Notes = slices.DeleteFunc(it.Notes, func(n string) bool { return n == value.JoinNonEmpty(": ", b.Cols[at].Head, core) })
+		if it.OwnID == core {
+			it.OwnID = ""
+		}
+		v.im.Say(report.Note, "a colour among the numbers of the cores", v.column(at), core, "taken as the colour")
+	}
 	if cell == "" {
 		if stripe != "" {
 			v.keep("stripe without colour", "stripe", stripe, stripeCol)

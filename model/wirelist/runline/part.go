@@ -61,11 +61,9 @@ func Part(text string) (from, to string, rest []string) {
 			continue
 		}
 		g, sized := value.ParseGauge(p, value.BareAWG, value.MarkUnknown)
-		if c, s := point.WireValues(p); c != "" && s != "" && colour == "" && size == "" {
-			colour, size = c, s // "red 35 mm²"
-			continue
-		}
 		switch {
+		case len(pieces) == 2 && colour == "" && point.AreLetters(p) && point.IsSized(pieces):
+			colour = p
 		case point.IsColour(p) && colour == "":
 			colour = p
 		case sized && g.Size != "" && size == "" && strings.Trim(p, "0123456789.,") != "":

@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"contralay/model/wirelist/cable"
+	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
@@ -18,16 +19,18 @@ import (
 //	W2    | 1    | brown
 func (l *Look) countsCores(i int) bool {
 	cable := l.Holds(l.Cols, name.FieldCable)
+	if cable < 0 && column.HeadsCores(l.Cols[i].Head) {
+		cable = l.Holds(l.Cols, name.FieldConnector)
+	}
 	if cable < 0 || cable == i || l.Prof[i].Filled < 2 || l.Prof[i].Distinct == l.Prof[i].Filled {
 		return false
 	}
-	seen := map[string]bool{}
+	seen, of := map[string]bool{}, ""
 	for _, r := range l.Src.Rows {
 		if i >= len(r.Cells) || r.Cells[i] == "" || shape.IsText(r) {
 			continue
 		}
-		of := ""
-		if cable < len(r.Cells) {
+		if cable < len(r.Cells) && (r.Cells[cable] != "" || l.Cols[cable].Field == name.FieldCable) {
 			of = r.Cells[cable]
 		}
 		if seen[of+"\x00"+r.Cells[i]] {

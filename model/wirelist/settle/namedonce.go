@@ -61,13 +61,4 @@ func (l *Look) cablesNamedOnce() {
 }
 
 // isCoreColumn reports whether a heading is of the cores of cables.
-func (l *Look) isCoreColumn(i int) bool {
-	return slices.ContainsFunc(name.Words(table.Fold(l.Cols[i].Head)), func(w string) bool {
-		switch w {
-		case "core", "cores", "conductor", "ader", "adern", "aderfarbe", "conducteur", "brin", "hilo", "conduttore", "anima",
-			"zyla", "zila", "johdin", "ledare", "leder":
-			return true
-		}
-		return false
-	})
-}
+func (l *Look) isCoreColumn(i int) bool { return column.HeadsCores(l.Cols[i].Head) }

@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/pads"
 	"contralay/model/wirelist/table"
@@ -115,7 +116,8 @@ func (l *Look) padColumn(i int) padColumn {
 	case c.Known() && c.Field != name.FieldConnector:
 	case pads.IsNameWord(last) && pads.AreNames(l.Src.Rows, i):
 		of.kind = otherPads
-	case f == name.FieldConnector && (l.AllParted(i) && l.FewConnectors(i) || pads.AreNames(l.Src.Rows, i) && p.Unique()):
+	case f == name.FieldConnector && (l.AllParted(i) && l.FewConnectors(i) || pads.AreNames(l.Src.Rows, i) && p.Unique() &&
+		2*p.Filled > column.Data(l.Src.Rows)): // a plug that is named once has its cavities beside it
 		of.kind, of.device = otherPads, strings.Join(head, " ")
 	}
 	return of

@@ -45,6 +45,7 @@ func (l *Look) settle() {
 	ends.devicePairs()
 	ends.besidePin()
 	ends.plugColumn()
+	ends.thingsOfPins()
 	ends.repeatedDevices()
 	ends.farPins()
 	l.pinCells()

@@ -24,7 +24,8 @@ func (h Headings) pinsBehindFar(cols []Column) {
 		case c.Field == name.FieldTo && to >= 0:
 			return
 		case c.Field == name.FieldTo, near >= 0 && to < 0 && (c.Field == name.FieldKeep || c.Field == name.FieldConnector && near < i-1) &&
-			!c.Given && i+1 < len(cols) && h.headsPins(cols[i+1].Head) && name.IsWordsOf(h.pinHead(cols[i+1].Head), c.Head):
+			!c.Given && i+1 < len(cols) && h.headsPins(cols[i+1].Head) && (name.IsWordsOf(h.pinHead(cols[i+1].Head), c.Head) ||
+			headsSide(c.Head, strings.Join(withoutLast(h.pinHead(cols[i+1].Head)), " "))):
 			to = i
 		case near < 0 && !c.Given && (c.Field == name.FieldPin || c.Field == name.FieldKeep && h.headsPins(c.Head)):
 			near = i
@@ -35,6 +36,9 @@ func (h Headings) pinsBehindFar(cols []Column) {
 		return
 	}
 	cols[to].Field, cols[to+1].Field = name.FieldTo, name.FieldToPin
+	if headsSide(cols[to].Head, strings.Join(withoutLast(h.pinHead(cols[to+1].Head)), " ")) {
+		cols[to].known, cols[to+1].known = true, true
+	}
 	if cols[near].Field == name.FieldKeep {
 		h.ofDevice(&cols[near], name.FieldPin)
 	}
@@ -78,3 +82,6 @@ func (h Headings) isOfHead(pins, of string) bool {
 	}
 	return false
 }
+
+// withoutLast is some words but the last.
+func withoutLast(w []string) []string { return w[:max(0, len(w)-1)] }

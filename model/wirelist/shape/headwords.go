@@ -43,6 +43,9 @@ func (h Headings) mean(cell string, c *Column) (name.Meaning, bool) {
 	if h.sizeAndColour(all) {
 		return name.Meaning{Field: name.FieldGauge}, true
 	}
+	if f, ok := h.unitSays(all); ok {
+		return name.Meaning{Field: f}, true
+	}
 	if m, ok := h.inBrackets(f); ok {
 		return m, true
 	}

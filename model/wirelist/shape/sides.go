@@ -97,13 +97,14 @@ func (h Headings) ofDevice(c *Column, f name.Field) {
 	}
 }
 
-// devicesBeside finds the column that names the device of a column of its cavities, "Sensor" beside "Sensor pin".
+// devicesBeside finds the column that names the device of a column of its cavities, "Sensor" beside "Sensor pin"; right before them it
+// may be called a side of the thing, "Rig side" before "Rig pin".
 func (h Headings) devicesBeside(cols []Column) {
-	for _, pin := range cols {
+	for i, pin := range cols {
 		for k := range cols {
 			c := &cols[k]
-			if pin.Of == "" || c.Given || c.Field == pin.Field || table.Fold(c.Head) != table.Fold(pin.Of) &&
-				!(c.Field == name.FieldKeep && isShortOf(pin.Of, c.Head)) {
+			beside := c.Field == name.FieldKeep && (k == i-1 && headsSide(c.Head, pin.Of) || isShortOf(pin.Of, c.Head))
+			if pin.Of == "" || c.Given || c.Field == pin.Field || table.Fold(c.Head) != table.Fold(pin.Of) && !beside {
 				continue
 			}
 			switch pin.Field {
@@ -239,6 +240,20 @@ func (h Headings) italian(cols []Column) {
 func isUnitHeading(head string) bool {
 	switch strings.Join(name.Words(table.Fold(head)), " ") {
 	case "unit", "units", "uom", "unit of measure", "einheit", "unite", "unidad", "unita", "u m", "um":
+		return true
+	}
+	return false
+}
+
+// headsSide reports whether a heading is some words and one more, for what stands there: "Rig side" of "Rig".
+func headsSide(head, of string) bool {
+	w, first := name.Words(name.WithoutBrackets(table.Fold(head))), name.Words(table.Fold(of))
+	if len(first) == 0 || len(w) != len(first)+1 || !slices.Equal(w[:len(first)], first) {
+		return false
+	}
+	switch w[len(w)-1] {
+	case "side", "end", "device", "devices", "item", "unit", "part", "component", "equipment", "thing", "box", "module", "board", "seite",
+		"gerat", "ende", "cote", "appareil", "lado", "aparato", "lato", "zijde", "apparaat", "strona":
 		return true
 	}
 	return false

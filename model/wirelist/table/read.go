@@ -65,6 +65,9 @@ func readText(name, text string, l Limits) ([]Table, error) {
 	if hasRuler(text) || isPoints(text) || columned.StartsArrowed(text) {
 		return readMarkdown(name, text, l)
 	}
+	if inColumns(text) && isLeads(text) {
+		return readMarkdown(name, text, l)
+	}
 	if inColumns(text) {
 		return readColumns(name, text, l)
 	}

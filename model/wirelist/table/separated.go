@@ -155,16 +155,19 @@ func outside(line string, sep byte) int {
 	return n
 }
 
-// numbered counts the lines that are a number, alone or behind one word, or one short word, and a colon or a sign of equality with
-// something behind it: the points of a list. apart: a blank must stand behind the sign, as none does in the time of a day.
+// numbered counts the lines that are a number, alone or behind one word, or one short word, and a colon, a sign of equality or a dash
+// between blanks with something behind it: the points of a list. apart: a blank must stand behind the sign, as none does in the time
+// of a day.
 func numbered(lines []string, apart bool) (n int) {
 	for _, l := range lines {
 		at := strings.IndexAny(l, ":=")
-		if dash := strings.Index(l, " - "); dash > 0 && (at < 0 || dash < at) {
-			at = dash
+		for _, dash := range []string{" - ", " – ", " — "} {
+			if i := strings.Index(l, dash); i > 0 && (at < 0 || i < at) {
+				at = i
+			}
 		}
 		if at < 0 || at > 16 || strings.Contains(l[:at], ",") || strings.TrimSpace(l[at+1:]) == "" ||
-			apart && l[at+1] != ' ' {
+			apart && l[at] != ' ' && l[at+1] != ' ' {
 			continue
 		}
 		f := strings.Fields(l[:at])

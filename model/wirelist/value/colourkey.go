@@ -19,7 +19,7 @@ func ReadColourKey(text string) ColourKey {
 		return key
 	}
 	text = strings.TrimRight(text, ". ")
-	text = strings.TrimLeft(text, partsOfKey)
+	text = strings.TrimLeft(withoutOtherWords(text), partsOfKey)
 	first := text
 	if i := strings.IndexAny(text, partsOfKey); i >= 0 {
 		first = text[:i]
@@ -35,20 +35,65 @@ func ReadColourKey(text string) ColourKey {
 		}
 		parts = parts[1:]
 	}
-	if len(parts) < 6 || len(parts)%2 != 0 {
+	if len(parts) < 6 {
 		return nil
 	}
-	for i := 0; i < len(parts); i += 2 {
-		c, ok := ParseColour(parts[i+1], "")
-		if !isShortForm(parts[i]) || !ok || len(c) != 1 || len(parts[i+1]) < 3 {
+	for i := 0; i+1 < len(parts); {
+		word, n := wordOfKey(parts[i+1:])
+		if !isShortForm(parts[i]) || n == 0 {
 			return nil
 		}
-		key[table.Fold(parts[i])] = parts[i+1]
+		key[table.Fold(parts[i])] = word
+		if i += 1 + n; i == len(parts)-1 {
+			return nil
+		}
 	}
 	if len(key) < 3 {
 		return nil
 	}
 	return key
+}
+
+// wordOfKey is the word for a colour that some words begin with, of one word or of two, "light green", and how many they are; 0 where
+// they begin with none.
+func wordOfKey(parts []string) (word string, n int) {
+	c, one := ParseColour(parts[0], "")
+	one = one && len(c) == 1 && len(parts[0]) > 2
+	if len(parts) > 1 && (!one || !isShortForm(parts[1])) {
+		two := parts[0] + " " + parts[1]
+		if c, ok := ParseColour(two, ""); ok && len(c) == 1 && len(parts[1]) > 2 {
+			return two, 2
+		}
+	}
+	if !one {
+		return "", 0
+	}
+	return parts[0], 1
+}
+
+// withoutOtherWords leaves out what a key puts in brackets behind a word for a colour, another word for it: "S slate (grey)".
+func withoutOtherWords(text string) string {
+	for from := 0; ; {
+		open := strings.IndexByte(text[from:], '(')
+		if open < 0 {
+			return text
+		}
+		open += from
+		end := strings.IndexByte(text[open:], ')')
+		if end < 0 {
+			return text
+		}
+		before := strings.Fields(text[:open])
+		word := ""
+		if len(before) > 0 {
+			word = before[len(before)-1]
+		}
+		if _, ok := ParseColour(word, ""); ok && len(word) > 2 {
+			text = text[:open] + text[open+end+1:]
+			continue
+		}
+		from = open + end
+	}
 }
 
 // keyByCommas reads a key whose pieces have a sign of equality each, so that the word may be two: "Lg = light green, P = pink". A

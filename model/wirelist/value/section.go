@@ -26,10 +26,15 @@ func BareSection(text string, mark Mark) (size string) {
 	return size
 }
 
+// IsSection reports whether a number without unit is a cross section as wire is made, with decimals: "0,5", "2.5", and no "3.3".
+func IsSection(text string) bool {
+	return strings.ContainsAny(text, ".,") && isMadeSection(strings.ReplaceAll(strings.TrimSpace(text), ",", "."))
+}
+
 // isMadeSection reports whether a number with decimals is a cross section in mm² that wire is made in. Common practice, no source.
 func isMadeSection(w string) bool {
 	switch w {
-	case "0.14", "0.22", "0.25", "0.34", "0.35", "0.5", "0.50", "0.75", "1.0", "1.25", "1.5", "2.0", "2.5", "4.0", "6.0":
+	case "0.14", "0.22", "0.25", "0.34", "0.35", "0.5", "0.50", "0.75", "0.85", "1.0", "1.25", "1.5", "2.0", "2.5", "3.0", "4.0", "6.0", "10.0":
 		return true
 	}
 	return false

@@ -1,4 +1,4 @@
-package block
+package twoside
 
 import (
 	"slices"
@@ -10,13 +10,13 @@ import (
 	"contralay/model/wirelist/value"
 )
 
-// mirrored makes one table of the two sides of a header, drawn as they lie: its cavities in the middle, or the same headings
+// Rows makes one table of the two sides of a header, drawn as they lie: its cavities in the middle, or the same headings
 // again beside each other. Each side of a row is a cavity of the one connector, and no wire runs between the two.
 //
 //	Use    | Pin | Pin | Use           Pin | Use  | Pin | Use
 //	Supply | 1   | 2   | Ground        1   | Bell | 2   | Lamp
 //	Bell   | 3   | 4   | Lamp          3   | Horn | 4   | Fan
-func mirrored(h shape.Headings, t *table.Table) []table.Row {
+func Rows(h shape.Headings, t *table.Table) []table.Row {
 	if h.HeadLine() > 0 || h.Numbered() {
 		return t.Rows // a person has said where its columns are
 	}
@@ -33,13 +33,16 @@ func mirrored(h shape.Headings, t *table.Table) []table.Row {
 			out = slices.Clone(t.Rows[:i])
 		}
 		n := 0
+		head := headOfSides(t.Rows[i], halves)
 		for _, r := range t.Rows[i:] {
 			if n > 0 && (r.First || r.Level > 0 || r.Prose || shape.IsText(r)) {
 				break
 			}
 			for k, half := range halves {
 				part := r
-				part.Cells = pick(r.Cells, half)
+				if part.Cells = pick(r.Cells, half); n == 0 {
+					part.Cells = head
+				}
 				if k > 0 {
 					part.First, part.Ruled = false, false
 				}
@@ -99,6 +102,9 @@ func halvesOf(h shape.Headings, t *table.Table, i int) [][]int {
 	case same(left, right) && t.Marked:
 	case n == 2 && strings.EqualFold(head.Cells[left[1]], head.Cells[right[0]]):
 		right = turned // "Left use | Pin | Pin | Right use"
+	case sidesOfOne(h, head, left, turned):
+		right = turned
+	case sidesOfOne(h, head, left, right):
 	default:
 		return nil
 	}
@@ -106,7 +112,8 @@ func halvesOf(h shape.Headings, t *table.Table, i int) [][]int {
 		return nil
 	}
 	for k := range left {
-		if h.IsPinHeading(head.Cells[left[k]]) && oneHeader(t.Rows[i+1:], left[k], right[k]) {
+		if h.IsPinHeading(head.Cells[left[k]]) && (oneHeader(t.Rows[i+1:], left[k], right[k]) ||
+			numbersAndLetters(t.Rows[i+1:], left[k], right[k])) {
 			return [][]int{left, right}
 		}
 	}

@@ -1,0 +1,16 @@
+package words
+
+import (
+	"strings"
+
+	"contralay/model/wirelist/name"
+)
+
+// BeginsBlank reports whether a note says first that nothing is connected, and then more: "not wired, the drive is always on".
+func BeginsBlank(note string) bool {
+	first := note
+	for _, sign := range []string{" - ", " – ", ",", ";", ":", ". ", " ("} {
+		first, _, _ = strings.Cut(first, sign)
+	}
+	return first != note && name.StateOf(first) == name.Blank && strings.TrimSpace(first) != "-"
+}
