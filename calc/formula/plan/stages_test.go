@@ -52,8 +52,8 @@ func TestTurnsOfBeamAndProof(t *testing.T) {
 	}
 	// 100 for proving: 40, 80, 120. A beam takes 60: to 160. 160: next beam, to 220: 200, 240. To 280: 280. To 340: 320, 360. To 400: 400.
 	// To 460: 440, 480. To 520: 520; after the seventh proving goes on alone.
-	want := strings.Fields("prove prove prove beam1 beam1 prove beam2 beam2 prove prove beam3 beam3 prove beam4 beam4 prove prove beam5 beam5 prove " +
-		"beam6 beam6 prove prove beam7 beam7")
+	want := strings.Fields("prove prove prove beam1 beam1 prove beam2 beam2 prove prove beam3 beam3 prove beam4 beam4 prove " +
+		"prove beam5 beam5 prove beam6 beam6 prove prove beam7 beam7")
 	for len(want) < 80 {
 		want = append(want, "prove")
 	}
