@@ -345,10 +345,17 @@ func TestSizesByHand(t *testing.T) {
 		k    int
 		size string
 		want string
-	}{{0, "24", ""}, {0, "20", ""}, {1, "24", "no current is entered"}, {1, "20", ""}} {
-		if got := unjudged(s, v.k, v.size); got != v.want && !(v.k == 1 && v.size == "24" && got == "") {
+	}{{0, "24", ""}, {0, "20", ""}, {1, "24", ""}, {1, "20", ""}} {
+		if got := unjudged(s, v.k, v.size); got != v.want {
 			t.Errorf("%+v: %q", v, got)
 		}
+	}
+	none, _ := nineteen(t)
+	if got := unjudged(none, 0, "24"); got != "no current is entered" {
+		t.Errorf("of a wire without a current: %q", got)
+	}
+	if got := unjudged(none, 0, "20"); got != "" {
+		t.Errorf("of a thicker wire without a current: %q", got)
 	}
 	if !hasSize(s, map[int]string{1: "24"}, "22") || hasSize(s, map[int]string{2: "24"}, "22") || hasSize(s, nil, "22") {
 		t.Error("which size has a wire")
