@@ -37,13 +37,19 @@ func relaid(t *testing.T, name string, s *sheet.Sheet, i int) {
 			switch m.Kind {
 			case sheet.OfFiller:
 				fillers++
-				d = sheet.Dia{Nominal: l.FillerMM, Min: l.FillerMM, Max: l.FillerMM}
+				of := as.FillerMM.V // as given, else the smallest of its layer
+				for _, o := range as.Of {
+					if d := s.Dia(o).Nominal; !as.FillerMM.Set && (of == 0 || d < of) {
+						of = d
+					}
+				}
+				d = sheet.Dia{Nominal: of, Min: of, Max: of}
 				for _, o := range as.Of { // of a wire's diameter it is a wire
-					if math.Abs(float64(s.Dia(o).Nominal-l.FillerMM)) < float64(sheet.SameSize) {
+					if math.Abs(float64(s.Dia(o).Nominal-of)) < float64(sheet.SameSize) {
 						d = s.Dia(o)
 					}
 				}
-				if k == 0 && len(as.Of) == 5 && m.X == 0 && m.Y == 0 {
+				if k == 0 && b.Make == model.MakeLaid && m.X == 0 && m.Y == 0 && len(l.Members) == 6 {
 					rod = m.D
 					continue
 				}
