@@ -6,6 +6,8 @@ import (
 
 	"contralay/calc"
 	"contralay/calc/calctest"
+	"contralay/model"
+	"contralay/model/unit"
 )
 
 // wayText is terminations A to F, breakouts J and K, wires between ends, and branches between places.
@@ -86,5 +88,28 @@ func TestListedInWords(t *testing.T) {
 	}
 	if one(Need{}, "%s", "%d %s") != nil {
 		t.Error("nothing lacks it, and it is said")
+	}
+}
+
+// A layer of nothing but filler whose size is not given, by hand: the first of its branch.
+func TestBareFillerByHand(t *testing.T) {
+	layer := func(wires, fillers int, mm unit.Millimetre) model.Layer {
+		l := model.Layer{Of: make([]string, wires), Fillers: model.Some(fillers)}
+		if mm > 0 {
+			l.FillerMM = model.Some(mm)
+		}
+		return l
+	}
+	for _, c := range []struct {
+		layers []model.Layer
+		at     int
+		is     bool
+	}{
+		{nil, 0, false}, {[]model.Layer{layer(1, 0, 0), layer(0, 1, 0)}, 1, true}, {[]model.Layer{layer(0, 1, 0), layer(0, 1, 0)}, 0, true},
+		{[]model.Layer{layer(0, 1, 0.5)}, 0, false}, {[]model.Layer{layer(0, 0, 0)}, 0, false}, {[]model.Layer{layer(1, 3, 0)}, 0, false},
+	} {
+		if at, is := BareFiller(&model.Branch{Layers: c.layers}); at != c.at || is != c.is {
+			t.Errorf("%+v: layer %d, %v", c.layers, at, is)
+		}
 	}
 }
