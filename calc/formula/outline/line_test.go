@@ -59,3 +59,27 @@ func TestPutTurnsLeftFirst(t *testing.T) {
 		t.Errorf("it lies at %+v", b)
 	}
 }
+
+// TestPointsOfAnArc: a chord of angle a lies r·(1 − cos a/2) off its arc. Of 100 mm, 0.5 mm off, a = 2·acos(0.995) = 0.2001: a quarter
+// turn takes
+// 1.5708/0.2001 = 7.85, so eight. To a millionth of a millimetre it would be thousands: 720 are the most. A straight is one.
+func TestPointsOfAnArc(t *testing.T) {
+	quarter := Piece{Length: 50 * math.Pi, Radius: 100}
+	for _, c := range []struct {
+		l    Line
+		near unit.Millimetre
+		want int
+	}{{Line{quarter}, 0.5, 9}, {Line{{Length: 50 * math.Pi, Radius: -100}}, 0.5, 9}, {Line{quarter}, 1e-6, 721}, {Line{quarter}, 500, 2},
+		{Line{{Length: 9}}, 0.5, 2},
+		{Line{{Length: 9}, {From: Point{9, 0}, Length: 50 * math.Pi, Radius: 100}}, 0.5, 10}, {nil, 0.5, 0}} {
+		points := c.l.Points(c.near)
+		if len(points) != c.want {
+			t.Errorf("%+v to %v: %d points, want %d", c.l, c.near, len(points), c.want)
+		}
+		for _, p := range points {
+			if c.l[0].Radius != 0 && math.Abs(float64(p.To(c.l[0].Centre()))-100) > 1e-9 {
+				t.Errorf("%v lies off the arc", p)
+			}
+		}
+	}
+}

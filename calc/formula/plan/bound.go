@@ -20,7 +20,7 @@ import (
 // bounds is what is worked out once for a question.
 type bounds struct {
 	s     *stacking
-	tight float64   // F/s·π/4 less s: see area
+	tight float64   // F: see area
 	parts []parting // by sizes still to lay, a set of bits
 	rings map[float64]ringAngles
 	last  []lastRing // the crown that was asked for last, by largest size
@@ -49,8 +49,8 @@ func newBounds(s *stacking) *bounds {
 	b := &bounds{s: s, rings: map[float64]ringAngles{}, last: make([]lastRing, len(s.d)), parts: make([]parting, 1<<min(len(s.d), mostSet))}
 	b.tight = 1
 	if k := len(s.d); k > 0 {
-		if x := s.d[0] / s.d[k-1]; x < 0.2957 {
-			b.tight = math.Max(1.0625, (1+x*x)/(2*math.Sqrt(math.Max(x, 0.25))))
+		if s.d[0] < 0.2957*s.d[k-1] {
+			b.tight = 1.0625 // (1 + x²)/(2√x) at a quarter of the thickest; thinner ones vanish between thick ones
 		}
 	}
 	for at, h := range s.held {
@@ -156,7 +156,7 @@ func (b *bounds) farthest(c float64, hi int) []float64 {
 	if g[hi] == nil {
 		at := make([]float64, k*k)
 		r := c/2 + s.lift*s.d[hi]
-		ring.Table(s.d, hi, r, float64(s.rules.LayRatio)*(max(c, 2*r)+2*s.d[hi]), at)
+		ring.Table(s.d, hi, r, float64(s.rules.LayRatio)*(2*r+2*s.d[hi]), at)
 		g[hi] = at
 	}
 	return g[hi]

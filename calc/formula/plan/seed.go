@@ -15,7 +15,7 @@ const centreMost = 5
 func (s *stacking) seed() {
 	clear(s.take)
 	s.now = &node{n: make([]int, len(s.kinds))}
-	copy(s.cnt, make([]int, len(s.d)))
+	clear(s.cnt)
 	if h := s.held[0]; h != nil {
 		copy(s.cnt, h.n)
 		s.centre(h)
@@ -59,9 +59,6 @@ func (s *stacking) centre(h *held) (full bool) {
 		l.fillers, l.fillerMM = h.fillers, float64(h.fillers)*h.fillerMM
 	}
 	l.pick.fillers, l.pick.fillerMM = l.fillers, l.fillerMM
-	if s.noFiller && !locked && l.fillers > 0 {
-		l.pick.fillers = l.fillers // the rod stays: five do not lie round without it
-	}
 	if s.only == AnyCentre || locked || s.only == OnlyUnequal && lo != hi {
 		s.offerCentre(l)
 	}

@@ -33,6 +33,7 @@ func TestStaleByHand(t *testing.T) {
 	}{
 		{all, leg, nil}, {"", "", nil}, {layer(`"w0", "w1"`), leg, []int{0}}, {all, layer(`"w0"`), []int{1}},
 		{all, layer(`"w0", "w1", "w2"`), []int{1}}, {layer(`"w0"`), layer(`"w1"`), []int{0, 1}},
+		{"", layer(`"w0"`), []int{1}}, // the first is not laid yet
 	} {
 		if got := of(c.trunk, c.leg); !slices.Equal(got, c.want) {
 			t.Errorf("%q, %q: %v, want %v", c.trunk, c.leg, got, c.want)
