@@ -267,7 +267,8 @@ func TestTableByHand(t *testing.T) {
 		math.Abs(float64(c.Rows[0].High)-4.384083) > 1e-5 || math.Abs(float64(c.HeadHigh)-4.384083-25.4/96) > 1e-5 {
 		t.Errorf("%+v", c)
 	}
-	if want := `<table class="p9" style="width:48.24mm"><colgroup><col style="width:10.00mm"><col style="width:38.24mm"></colgroup>`; string(c.Open) != want {
+	open := `<table class="p9" style="width:48.24mm"><colgroup><col style="width:10.00mm"><col style="width:38.24mm"></colgroup>`
+	if string(c.Open) != open {
 		t.Errorf("%s", c.Open)
 	}
 	if c.Head != `<thead><tr style="height:4.38mm"><th class="p9b">x</th><th class="p9b">y</th></tr>`+"\n</thead><tbody>" ||
