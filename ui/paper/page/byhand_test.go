@@ -470,9 +470,9 @@ func TestHeadAndFoot(t *testing.T) {
 			`<span class="box" style="width:24.00mm"><span class="p9">QTY</span><span class="p12b value"></span></span>` +
 			fmt.Sprintf(`<span class="p12b">page %d of 2</span></div>`, n) + `<div class="line"><h2 class="p14b">` + name +
 			`</h2><span class="p9">identity 12-34</span></div></header>` + "\n" + `<div class="body" style="height:237.00mm">` + text +
-				`</div>` +
+			`</div>` +
 			`<footer><span class="p9">a &lt;file&gt;</span><span class="p9b">A planning aid, not an approval.</span></footer>` +
-				"\n</section>\n"
+			"\n</section>\n"
 	}
 	if want := one(1, "kit", "[one]") + one(2, "cut", "[two]") + "</body></html>\n"; body != want {
 		t.Errorf("%s\nwant\n%s", body, want)
