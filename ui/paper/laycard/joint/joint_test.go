@@ -72,7 +72,7 @@ func TestCompactByHand(t *testing.T) {
 		// the words stand three quarters of their size below the line: 11.8 + 2.381
 		dimension := fmt.Sprintf(`<path class="dimension" d="M20 7.7V12.8M%[1]s 10.3V12.8M20 11.8H%[1]s%[2]s" fill="none" stroke="#000" `+
 			`stroke-width=".25"/>`, num(at), arrows) + word("60 mm", (20+at)/2, 14.18125, "middle", true) + word("J1", label, 11.8,
-				anchor, true)
+			anchor, true)
 		svg, high := j.Compact(40)
 		equal(t, "beside", string(svg), head("40", "17.9", says)+wires+dimension+"</svg>")
 		if high != 17.9 {

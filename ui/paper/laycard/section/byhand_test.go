@@ -387,7 +387,7 @@ func TestSVGByHand(t *testing.T) {
 	mark := wide("S1", 3) + 1.2
 	by := `<svg xmlns="http://www.w3.org/2000/svg" class="lay" width="60mm" height="60mm" viewBox="0 0 60 60" ` +
 		`role="img" aria-label="a &amp; b" font-family="Go, Arial, sans-serif" fill="#000" stroke="none"><circle class="tape" cx="30" ` +
-			`cy="30" r="4.91" fill="#ccc" stroke="#000" stroke-width="0.18"/>` +
+		`cy="30" r="4.91" fill="#ccc" stroke="#000" stroke-width="0.18"/>` +
 		`<polyline class="leader" data-of="a&lt;" points="1,2 3.5,4" fill="none" stroke="#000" stroke-width="0.18"/>` +
 		text("number", "10", "21.654", "4.62", ` font-weight="bold"`, "", "", "101", wide("101", 4.62)) + text("position", "12",
 		"23.074", "3", "", "",
