@@ -182,6 +182,9 @@ func TestWhatIsSaidOfALayer(t *testing.T) {
 		"0.6 p9b When this branch is laid, make S1 and S2.", "0.6 p9b Finished OD 5.4",
 		"0.6 p9 Sheath X 3, cut 380, from 35 to 375, OD 7.2, shelf 3/8", "0.6 p9 Tape Y, from 0 to 10, OD 8",
 		"0.6 p9 P1, boot b; J1 zone 25", "0.6 p9 Bend no tighter than 33 mm")
+	one := &Card{OD: "5.4", After: []int{1}, Ends: []string{"P1, boot b"}}
+	saysAll(t, "one of each", tell(func(x *teller) { x.finish(one, page.Small, page.Strong) }),
+		"0.6 p9b When this branch is laid, make S2.", "0.6 p9b Finished OD 5.4", "0.6 p9 P1, boot b")
 	saysAll(t, "bare branch", tell(func(x *teller) { x.finish(&Card{OD: "5.4"}, page.Small, page.Strong) }), "0.6 p9b Finished OD 5.4")
 }
 

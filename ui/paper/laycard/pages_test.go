@@ -41,7 +41,8 @@ func TestMeasuresOfTheMatrix(t *testing.T) {
 		part    string
 		rowHigh unit.Millimetre
 	}{
-		{1, "A", "T1", 8.5, 10, 12, 1, "p", page.Small.Line() + 0.9}, {20, "A", "T1", 6.2, 10, 12, 1, "p", page.Small.Line() + 0.9}, {23, "A", "T1", 124.0 / 23, 10, 12, 1, "p", page.Small.Line() + 0.9}, {24, "A", "T1", 5.2, 10, 12, 1, "p", page.Small.Line() + 0.9},
+		{1, "A", "T1", 8.5, 10, 12, 1, "p", page.Small.Line() + 0.9}, {20, "A", "T1", 6.2, 10, 12, 1, "p", page.Small.Line() + 0.9}, {23,
+			"A", "T1", 124.0 / 23, 10, 12, 1, "p", page.Small.Line() + 0.9}, {24, "A", "T1", 5.2, 10, 12, 1, "p", page.Small.Line() + 0.9},
 		{1, "A long name of an end ", "a long name of a branch", 8.5, page.Strong.Wide("A long name of an end 0") + 2.5,
 			page.Strong.Wide("a long name of a branch") + 2.2, 2, "p\nq", 2*page.Small.Line() + 0.9},
 	} {
@@ -76,7 +77,8 @@ func TestMeasuresOfTheMatrix(t *testing.T) {
 	}
 	text += "[[breakout]]\nid = \"J\"\n"
 	for k := range 24 {
-		text += fmt.Sprintf("[[branch]]\nid = \"T%d\"\nfrom = \"J\"\nto = \"A%d\"\nlength_mm = 300.0\n[[branch.cover]]\nwhat = \"sheath\"\npart = \"AS23053/16 3.2\"\n", k, k)
+		text += fmt.Sprintf("[[branch]]\nid = \"T%d\"\nfrom = \"J\"\nto = \"A%d\"\nlength_mm = 300.0\n[[branch.cover]]\nwhat = "+
+			"\"sheath\"\npart = \"AS23053/16 3.2\"\n", k, k)
 	}
 	for k := 1; k < 24; k++ {
 		text += fmt.Sprintf("[[wire]]\nid = \"%d\"\nfrom = \"A0:%d\"\nto = \"A%d:1\"\nspec = \"AS22759/32\"\nsize = \"22\"\n", k, k%3+1, k)
