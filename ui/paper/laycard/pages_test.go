@@ -232,6 +232,10 @@ func TestBlocksOnPages(t *testing.T) {
 		"grey is filler, or tape round the centre; two rings are the tracer." {
 		t.Errorf("%q", last)
 	}
+	d.Layers = nil
+	if said = Once(m, []Card{d}); said[len(said)-1] != "Thin grey circles are laid already." {
+		t.Errorf("%q", said)
+	}
 	d.Layers, d.Why = []Layer{{Built: "x"}}, "why"
 	m.S.Branches[0].Proposed = true
 	said = Once(m, []Card{d})
