@@ -189,6 +189,9 @@ func TestFilesByMarks(t *testing.T) {
 			t.Errorf("%q, by hand %q", got, c.want)
 		}
 	}
+	if got, err := CSVWith(table, Marks{'"', "."}); err == nil || got != nil {
+		t.Errorf("cells are parted by their own quotes: %q", got)
+	}
 	if got, err := CSV(list.Table{Head: []string{"h"}, Rows: [][]string{{"x\ny"}}}); err != nil || !strings.HasPrefix(string(got),
 		"h\r\n") || strings.Count(string(got), "\r\n") != 2 {
 		t.Errorf("%q", got)

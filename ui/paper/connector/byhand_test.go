@@ -220,6 +220,35 @@ size = "22"
 role = "spare"
 `
 
+// The drain of a shield in a cavity by itself, and beside a wire, by hand.
+func TestDrainsByHand(t *testing.T) {
+	unit := "[[unit]]\nid = \"C1\"\nwires = [\"1\", \"2\"]\nshield = true\n"
+	for to, by := range map[string]string{"P1:C": "C drain drain|shield of C1", "P1:A": "A wired 1|red drain|shield of C1"} {
+		m := list.MakerOf(calctest.Built(t, rare+unit+"drain_from = \""+to+"\"\n"))
+		got := ""
+		for _, p := range Pins(m, 0) {
+			if p.Cavity == to[3:] {
+				got = p.Cavity + " " + p.State
+				for _, cells := range linesOf(m, p) {
+					got += " " + cells[1].Text + "|" + cells[2].Text
+				}
+			}
+		}
+		if got != by {
+			t.Errorf("%s: %q, by hand %q", to, got, by)
+		}
+		leads := ""
+		for _, l := range Leads(m, 0) {
+			if l.Wire == "drain" {
+				leads += l.Cavity + " " + l.To
+			}
+		}
+		if leads != to[3:]+" shield of C1" {
+			t.Errorf("%s: %q", to, leads)
+		}
+	}
+}
+
 // What connectors are, by hand from a file.
 func TestAboutConnectors(t *testing.T) {
 	m := list.MakerOf(calctest.Built(t, rare))

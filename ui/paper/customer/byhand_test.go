@@ -387,6 +387,10 @@ func TestMassByHand(t *testing.T) {
 		"What is known of it comes to 11.5 g by the sheet. Not known: the sheath of T1, braid on T1, the bundle of L1."+more,
 		"branch|from|to|long|tol|bundle|sheath|other|sum", "T1|P1|J|400|-|10.0|not known|not known|not known",
 		"L1|J|A|200|-|not known|-|0.5|not known")
+	c.S.Branches[0].Covers, c.S.Branches[1] = nil, sheet.Branch{Gram: model.Some[unit.Gram](1)}
+	if got := c.weights(); !strings.Contains(got, "What is known of it comes to 11.0 g by the sheet. Not known: the sheath of T1.") {
+		t.Errorf("%q", got)
+	}
 	c.Record = nil
 	if got := c.weights(); !strings.HasPrefix(got, in) {
 		t.Errorf("%q", got)

@@ -82,6 +82,9 @@ func TestRowsOfTheBillInWords(t *testing.T) {
 	if !g.Lines[0].KeepNext || g.Columns != 4 {
 		t.Errorf("%+v", g)
 	}
+	if got := reelName("SPEC 0.35mm2"); got != "SPEC 0.35 mm2" {
+		t.Errorf("%q", got)
+	}
 	if got := ordered(rows); got != "SPEC 20 AWG 1.8 m, SPEC 22 AWG 2.0 m" || ordered(nil) != "" {
 		t.Errorf("%q", got)
 	}

@@ -7,6 +7,7 @@ import (
 
 	"contralay/calc/calctest"
 	"contralay/model"
+	"contralay/model/catalogue"
 	"contralay/model/unit"
 	"contralay/ui/paper/laycard/section"
 	"contralay/ui/paper/list"
@@ -302,6 +303,26 @@ func TestSpliceOfAFile(t *testing.T) {
 	}
 }
 
+// A sleeve whose length nobody knows is not told; one whose diameter is not known by its length alone.
+func TestSleeveInPart(t *testing.T) {
+	m := spliced(t)
+	e := m.S.Cat.Splices["AS81824/1-2"]
+	for want, change := range map[string]func(*catalogue.Splice){"": func(e *catalogue.Splice) { e.LengthMM = 0 },
+		"sleeve " + unit.MM.Length(0.6) + " mm long" + list.Mem(e.Standing): func(e *catalogue.Splice) { e.LengthMM, e.OverMM = 0.6, 0 },
+		"sleeve " + unit.MM.Length(9) + " mm long, OD " + unit.MM.Diameter(0.5) + list.Mem(e.Standing): func(e *catalogue.Splice) {
+			e.LengthMM, e.OverMM = 9, 0.5
+		}} {
+		cat, x := *m.S.Cat, e
+		change(&x)
+		cat.Splices = map[string]catalogue.Splice{"AS81824/1-2": x}
+		s := *m.S
+		s.Cat = &cat
+		if got := Of(list.Maker{H: m.H, S: &s, Sys: m.Sys}, 0).Sleeve; got != want {
+			t.Errorf("%q, by hand %q", got, want)
+		}
+	}
+}
+
 // The bundle over a sleeve, by hand: of 5 mm, with a sleeve that is thicker than the thickest of its wires by their difference.
 func TestOverASleeve(t *testing.T) {
 	m := spliced(t)
@@ -314,6 +335,12 @@ func TestOverASleeve(t *testing.T) {
 	}
 	m.S.Wires[1].Dia.Nominal = e.OverMM + 1 // a thicker wire, which hides the sleeve
 	if got, want := overSleeve(m, 0), unit.MM.Diameter(5)+list.Mem(e.Standing); got != want {
+		t.Errorf("%q, want %q", got, want)
+	}
+	for k := range m.S.Wires {
+		m.S.Wires[k].Dia.Nominal = 0.5
+	}
+	if got, want := overSleeve(m, 0), unit.MM.Diameter(5+e.OverMM-0.5)+list.Mem(e.Standing); got != want {
 		t.Errorf("%q, want %q", got, want)
 	}
 	for what, change := range map[string]func(){
