@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"contralay/calc/formula/learn"
+	"contralay/calc/formula/plan"
 	"contralay/calc/phase/ends"
 	"contralay/calc/phase/threading"
 	"contralay/calc/query/lists"
@@ -116,5 +117,25 @@ func TestLessonsByHand(t *testing.T) {
 	c.Corrections = append(c.Corrections, catalogue.Correction{Of: "over", Withdrawn: true, On: "d3"})
 	if got := InUse(c, "over"); got != "over: not corrected; +1.0 % of 5 d1, then +2.0 % of 7 d2, then withdrawn d3" {
 		t.Errorf("%q", got)
+	}
+}
+
+// What the bench shares with paper, and a list of lay-ups of which one has a sheath of a kind.
+func TestSharedWithTheBench(t *testing.T) {
+	if got := Colour("96"); got != "96  white/blue" || Colour("own") != "own" {
+		t.Errorf("%q", got)
+	}
+	if Turn(62) != 60 || Turn(63) != 65 {
+		t.Errorf("%v, %v", Turn(62), Turn(63))
+	}
+	ps := []plan.Plan{{Cost: 8, Proven: true, Layers: []plan.Layer{{Sizes: []unit.Millimetre{1}, N: []int{1}}}}}
+	got := Plans(ps, []*sheet.Branch{{Sheath: sheet.Sheath{Part: "RNF 9.5"}}})
+	if !strings.HasSuffix(got,
+		"Proven: no lay-up costs less than the first.\nSheath: RNF, on a straight branch of 1000 mm. The g/m do not "+
+			"count it.\nbend: the least radius in mm.\n") {
+		t.Errorf("%s", got)
+	}
+	if got := Plans(ps, nil); !strings.HasSuffix(got, "than the first.\n") || strings.Contains(got, "Sheath:") {
+		t.Errorf("%s", got)
 	}
 }

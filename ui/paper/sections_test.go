@@ -164,6 +164,10 @@ func TestSerialsInWords(t *testing.T) {
 	if files != "pinout spares repair mass " || len(out.Without) != 0 {
 		t.Errorf("%s, without %v", files, out.Without)
 	}
+	odd, _, err := Customer(handLoom(t), Meta{On: "2026-05-13", File: "x\ny.toml"})
+	if err != nil || !strings.Contains(string(odd.HTML), "file x") || strings.Contains(string(odd.HTML), "\ny.toml") {
+		t.Errorf("%v: a name of two lines stands on two", err)
+	}
 	one, _, err := Customer(handLoom(t), Meta{On: "2026-05-13", Serial: "1"})
 	if err != nil || one.Identity == out.Identity || one.Lists[0].Sheet != "TR1-LMP-02 rev B, serial 1, identity "+one.Identity {
 		t.Errorf("%v %q", err, one.Lists[0].Sheet)

@@ -255,6 +255,10 @@ func TestWhatAPictureShows(t *testing.T) {
 		"5 2 10 20 a(0,3,1 k0 t0 h0 o0 2S1) b(1,3,1 k0 t0 h1 o1 2S1) u(0,0,0 k1 t0 h1 o1 0) s(0,0,0 k2 t1 h1 o1 0)")
 	c.Layers[0].Rows = append(c.Layers[0].Rows, Row{ID: "e"})
 	equal(t, "a centre of two", shown(c.Layers[:1]), "2 2 10 20 a(0,3,1 k0 t0 h1 o1 2S1) e(0,0,0 k0 t0 h1 o1 0)")
+	c.Layers[1].Rows = c.Layers[1].Rows[:1]
+	if a := askedOf(c, c.Layers[:2], 10, 20); a.Pieces[0].Outside || !a.Pieces[2].Outside { // one piece round a centre of two
+		t.Errorf("%+v", a.Pieces)
+	}
 	inner := section.Picture{Leaders: []section.Leader{{Of: "b"}}}
 	for _, x := range []struct {
 		p    section.Picture

@@ -240,6 +240,33 @@ func TestTravellerByHand(t *testing.T) {
 	}
 }
 
+// Steps that a loom does not have are left out; every-key.toml has units to make up and joints to glue.
+func TestStepsOfALoom(t *testing.T) {
+	has := func(m list.Maker, says string) bool {
+		return slices.ContainsFunc(Flow(m), func(s Step) bool { return s.Says == says })
+	}
+	full, bare := list.MakerOf(calctest.Laid(t, "every-key")), list.MakerOf(calctest.Built(t, loom))
+	for _, says := range []string{"Glue boots and transitions", "Make up units", "Lay branches, splice where it says",
+		"Thread on tubes, boots, labels", "Test isolation, devices off", "Shrink tubes, boots, transitions"} {
+		if !has(full, says) || has(bare, says) {
+			t.Errorf("%q: %v, of a bare loom %v", says, has(full, says), has(bare, says))
+		}
+	}
+	if out := glue(full); len(out) != 3 || !strings.HasPrefix(lines(out)[0], "Adhesive: ") || !out[1].KeepNext ||
+		!strings.HasPrefix(lines(out)[1], "Not before it is rung out with contacts in. Abrade, wipe, recover, let cure; ") ||
+		glue(bare) != nil {
+		t.Errorf("%q", lines(out))
+	}
+	full.S.Limits.PotLifeMin = 1
+	if says := lines(glue(full))[1]; !strings.HasSuffix(says, "; used within 1 minutes of mixing; its sheet says how it cures.") {
+		t.Errorf("%q", says)
+	}
+	full.S.Limits.PotLifeMin = 0
+	if says := lines(glue(full))[1]; !strings.HasSuffix(says, "; its sheet says how long it can be used, and how it cures.") {
+		t.Errorf("%q", says)
+	}
+}
+
 // What a hold says, by hand: which sleeves are shrunk before it where it speaks of shrinking.
 func TestHoldsByHand(t *testing.T) {
 	m := list.MakerOf(calctest.Built(t, wires("1 1 22 2")))
