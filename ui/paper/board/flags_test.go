@@ -214,6 +214,12 @@ func TestABranchSaysWhatItIs(t *testing.T) {
 		}
 		waits(t, c.what, canvas, want...)
 	}
+	canvas := blank(1, true)
+	canvas.s = s
+	thin := drawing.Branch{ID: "L1", LengthMM: 200, Measured: true, BundleMM: 0.5, Covers: []drawing.Cover{{What: "tape", OverMM: 0.8}}}
+	if canvas.branchFlag(&thin); canvas.waiting[0].lines[1] != "OD "+unit.MM.Diameter(0.5)+", over tape "+unit.MM.Diameter(0.8) {
+		t.Errorf("%q", canvas.waiting[0].lines)
+	}
 	for heading, want := range map[unit.Degree]unit.Degree{0: 90, 80: 170, 100: 10, 180: 90, -80: 10, 260: 170} {
 		if got := upright(heading); got != want {
 			t.Errorf("the upper side of %v is %v, want %v", heading, got, want)

@@ -67,6 +67,27 @@ func TestRowsInColumns(t *testing.T) {
 			t.Errorf("%s: %s, want %s", c.what, all, c.want)
 		}
 	}
+	texts := func(high unit.Millimetre, rows ...row) (out string) {
+		for _, column := range flowed(rows, high) {
+			for _, s := range column {
+				out += s.Text
+			}
+			out += "/"
+		}
+		return out
+	}
+	// Of 29 mm four rows leave 9: no room for a head and a row behind it; behind two rows a head of 10 mm and a row of 5 have room.
+	if got := texts(29, line("a"), line("b"), line("c"), line("d"), row{cells: []string{"H"}, size: 4, bold: true},
+		line("g")); got != "abcd/Hg/" {
+		t.Errorf("%s", got)
+	}
+	if got := texts(29, line("a"), line("b"), row{cells: []string{"H"}, size: 8, bold: true}, line("g")); got != "abHg/" {
+		t.Errorf("%s", got)
+	}
+	six := []row{line("x"), {cells: []string{"T"}, size: 4, whole: 6}, line("b"), line("c"), line("d"), line("e"), line("f")}
+	if got := texts(30, six...); got != "x/Tbcdef/" { // together just as high as a column
+		t.Errorf("%s", got)
+	}
 	bold := flowed([]row{{cells: []string{"a"}, size: 4, bold: true}}, 30)[0]
 	same(t, "heavy", bold, `frame bold 4 at 0,-4 "a"`)
 }
@@ -97,6 +118,11 @@ func TestTableOfPegs(t *testing.T) {
 	for n := range 7 {
 		d.Pegs = append(d.Pegs, drawing.Peg{No: n + 1, At: plot.Point{X: unit.Millimetre(10*n) + 0.25, Y: -1.5}, Branch: n % 2})
 	}
+	d.Pegs = d.Pegs[:6] // two rows of three
+	if rows := pegRows(d); len(rows) != 4 || strings.Join(rows[2].cells, " ")[:1] != "1" || rows[2].cells[4] != "3" {
+		t.Errorf("%+v", rows)
+	}
+	d.Pegs = d.Pegs[:7]
 	rows := pegRows(d)
 	if len(rows) != 5 || rows[0].whole != 5 || !rows[0].bold || rows[0].gap != 3 || rows[0].size != 4.4 || !rows[1].bold || rows[2].bold {
 		t.Fatalf("%+v", rows)
@@ -129,6 +155,7 @@ func TestWhatIsPrinted(t *testing.T) {
 		"2 lengths of PAPER, 10 mm of each of them shown on the next too.": cut(true, false, false),
 		"1" + shows: cut(false, false),
 		"2" + shows: cut(false, false, false),
+		"3" + shows + " Left out, as nothing is on them that those beside them do not show: C2.":     cut(false, false, true, false, false),
 		"2" + shows + " Left out, as nothing is on them that those beside them do not show: C2, C4.": cut(false, false, true, false, true),
 	} {
 		if got := printed(c); got != want {

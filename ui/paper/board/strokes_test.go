@@ -319,6 +319,14 @@ length_mm = 200.0
 	e.BootMM, e.WideMM = 2, 120 // a boot of at least 1.5 mm; half as wide as a wide shell
 	same(t, "short boot", draw(true, e).out.Shapes[:1], "connector 0.25 light closed: 44.5,35 46,50 46,-10 44.5,5")
 
+	// A shell whose rear lies before its datum: from 8 mm on, and at least 2.5 mm long.
+	e = full
+	e.BackMM, e.BootMM = -16, 0.5
+	e.Datum = ""
+	c = draw(true, e)
+	same(t, "before its datum", c.out.Shapes[:2], "connector 0.25 light closed: 56.5,25.75 58,30 58,10 56.5,14.25",
+		"connector 0.25 white closed: 58,30 60.5,30 60.5,10 58,10")
+
 	// The least shell is 2.5 mm wide and long, from its rear on; its cross has arms of half of that, 1.25 mm: 0.884 each way.
 	c = draw(false, drawing.End{ID: "P1", Name: "front", At: plot.Point{X: 100, Y: 40}, Heading: 90, WideMM: 1, FrontMM: 1, BackMM: 1,
 		Guess: true,
