@@ -130,6 +130,9 @@ func TestRoomInADisc(t *testing.T) {
 // reaches 40 mm toward the boot. A
 // rim of 92 mm and a box of 94: 46 mm.
 func TestDiscsByHand(t *testing.T) {
+	if got := (Face{BootHours: 1}).box(30).High; got.X != 31 || math.Abs(float64(got.Y)-40*math.Sqrt(3)/2) > 1e-9 { // toward 60°
+		t.Errorf("a boot to 1: %v", got)
+	}
 	for hours, want := range map[int]plot.Box{
 		0: {Low: plot.Point{X: -31, Y: -31}, High: plot.Point{X: 31, Y: 34}}, 12: {Low: plot.Point{X: -31, Y: -31},
 			High: plot.Point{X: 31, Y: 40}},

@@ -116,9 +116,10 @@ func TestRoomForMarks(t *testing.T) {
 			next float64
 			want bool
 		}{{350 + angle + 0.01, true}, {350 + angle - 0.01, false}, {350 - 1, true}, {350 + 200, true}} {
-			a := Asked{OverMM: 10, Pieces: []Piece{first, at("2", c.next, "")}}
-			if got := a.tangential(over / 10); got != c.want {
-				t.Errorf("over %v mm the next at %v has room: %v", over, c.next, got)
+			for _, pieces := range [][]Piece{{first, at("2", c.next, "")}, {at("2", c.next, ""), first}} {
+				if got := (Asked{OverMM: 10, Pieces: pieces}).tangential(over / 10); got != c.want {
+					t.Errorf("over %v mm the next at %v has room: %v", over, c.next, got)
+				}
 			}
 		}
 	}
@@ -364,7 +365,7 @@ func TestSpokesByHand(t *testing.T) {
 			t.Errorf("in %v mm it has room: %v", r, got)
 		}
 	}
-	a := Asked{Pieces: []Piece{{ID: "1", InHand: true, Mark: "S1", Position: 12}, {ID: "a long id", Position: 1}}}
+	a := Asked{Pieces: []Piece{{ID: "a long id"}, {ID: "1", InHand: true, Mark: "S1", Position: 12}, {ID: "a long id", Position: 1}}}
 	for at, more := range map[where]float64{inDiscs: 0, nowhere: 0, beyond: 1 + wide("12", leastSize)} {
 		if got, want := a.spokeMargin(at), 3+2+wide("1", 4.62)+wide(" S1", 4.62)+more; !near(got, want) {
 			t.Errorf("%d: %v, by hand %v", at, got, want)
