@@ -40,6 +40,9 @@ func TestSectionsOfTheSet(t *testing.T) {
 	for _, p := range made(t, s).Pages.Pages {
 		text += words(string(p.HTML)) + " "
 	}
+	if n := strings.Count(text, "Tube pieces: sheath, where no other word stands"); n != 1 {
+		t.Errorf("pieces of tube are listed %d times", n)
+	}
 	at := 0
 	for _, hold := range []string{"HOLD, sign page 1: ring out bare.", "HOLD, sign page 1: ring out pinned.",
 		"HOLD, sign page 1: trial fit.", "HOLD, sign page 1: loaded drop."} { // each once, in this order
@@ -111,6 +114,10 @@ func TestReadingsByHand(t *testing.T) {
 		if c.got != c.want {
 			t.Errorf("%s, by hand %s", c.got, c.want)
 		}
+	}
+	used := &model.Build{Used: []model.UsedWire{{Spec: "SPEC", Size: "22", UsedMM: 1200}}}
+	if got := m.builtRows(used); len(got) != 1 || row(got[0]) != "wire used|SPEC 22 AWG|-|"+mm.Length(1200)+"||" {
+		t.Errorf("%+v", got)
 	}
 	b := &model.Build{Tubes: []model.Recovered{{Branch: "T1", OverMM: 7.3}, {Branch: "none", OverMM: 1}},
 		Again: []model.Again{{End: "P1:A", Times: 2}}, Signed: []model.Signature{{Step: "hold fit", By: "14", At: model.Some("t")}},

@@ -134,6 +134,10 @@ func TestMarginByHand(t *testing.T) {
 			t.Errorf("%s:\n%s\nwant\n%s", c.Cells[k].Name, strings.Join(got, "\n"), strings.Join(want, "\n"))
 		}
 	}
+	bar := strokes(c.border(c.Cells[0], "head").Shapes)
+	if bar[0] != "frame 0.25 20,5 120,5" || bar[12] != "frame 0.25 5,20 5,120" {
+		t.Errorf("%s and %s", bar[0], bar[12])
+	}
 	one := &Cut{Wide: 297, High: 210, Cols: 1, Rows: 1, Cells: []Cell{{Name: "A1"}}}
 	if got := strokes(one.border(one.Cells[0], "head").Shapes)[24:]; len(got) != 4 {
 		t.Errorf("%q", got)
