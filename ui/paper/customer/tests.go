@@ -133,13 +133,13 @@ func (c Set) rings() []page.Block {
 	}
 	var holds []string // in the order of the run
 	var names []string
-	at := map[string]record.Tested{}
+	at, first := map[string]record.Tested{}, map[string]record.Tested{}
 	for _, t := range nets {
 		if !slices.Contains(holds, t.Hold) {
 			holds = append(holds, t.Hold)
 		}
 		if !slices.Contains(names, t.What) {
-			names = append(names, t.What)
+			names, first[t.What] = append(names, t.What), t
 		}
 		at[t.Hold+"\n"+t.What] = t
 	}
@@ -154,23 +154,21 @@ func (c Set) rings() []page.Block {
 		mixed[h] = len(instruments(c.of(func(t record.Tested) bool { return isNet(t) && t.Hold == h }))) > 1
 	}
 	for _, name := range names {
-		var line page.Line
-		for k, h := range holds {
-			t, is := at[h+"\n"+name]
-			if k == 0 {
-				to := t.Check.To
-				if t.Check.Kind == run.Silent {
-					to = "nothing"
-				}
-				line.Cells = []page.Cell{cavity.EndCell(t.Check.From, true), cavity.EndCell(to, false)}
-				if one == "" {
-					most := "-"
-					if t.Check.Limit > 0 {
-						most = bound(t.Check)
-					}
-					line.Cells = append(line.Cells, page.Cell{Text: most})
-				}
+		net := first[name].Check
+		to := net.To
+		if net.Kind == run.Silent {
+			to = "nothing"
+		}
+		line := page.Line{Cells: []page.Cell{cavity.EndCell(net.From, true), cavity.EndCell(to, false)}}
+		if one == "" {
+			most := "-"
+			if net.Limit > 0 {
+				most = bound(net)
 			}
+			line.Cells = append(line.Cells, page.Cell{Text: most})
+		}
+		for _, h := range holds {
+			t, is := at[h+"\n"+name]
 			text := "-"
 			if is {
 				text = read(t, mixed[h])

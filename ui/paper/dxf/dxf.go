@@ -147,7 +147,7 @@ func (w *writer) shape(s *plot.Shape) {
 const narrow = 0.75
 
 // signs are signs that have a word of their own in plain ASCII.
-var signs = strings.NewReplacer("Ω", "Ohm", "Ω", "Ohm", "µ", "u", "μ", "u", "°", "deg", "×", "x", "·", ".", "±", "+/-", "−", "-",
+var signs = strings.NewReplacer("Ω", "Ohm", "\u2126", "Ohm", "µ", "u", "μ", "u", "°", "deg", "×", "x", "·", ".", "±", "+/-", "−", "-",
 	"–", "-", "—", "-",
 	"ß", "ss", "ø", "o", "Ø", "O", "æ", "ae", "Æ", "AE", "œ", "oe", "Œ", "OE", "ł", "l", "Ł", "L", "đ", "d", "Đ", "D", "ð", "d",
 	"þ", "th", "ı", "i",

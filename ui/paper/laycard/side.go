@@ -137,7 +137,7 @@ func arrowHead(hand model.Hand, x, mid, d float64) string {
 // num is a number as short as SVG needs it.
 func num(v float64) string {
 	t := strings.TrimRight(strings.TrimRight(fmt.Sprintf("%.3f", v), "0"), ".")
-	if t == "-0" || t == "" {
+	if t == "-0" {
 		return "0"
 	}
 	return t

@@ -62,7 +62,6 @@ func Threads(m list.Maker) []Thread {
 const (
 	endWide    unit.Millimetre = 5.2 // of the column of an end, at least
 	mostEnd    unit.Millimetre = 8.5
-	threadRow  unit.Millimetre = 4.5
 	matrixText unit.Millimetre = 62 // of what stands before the ends, at least
 )
 
@@ -121,7 +120,7 @@ func matrix(m list.Maker, threads []Thread, ends []int) page.Block {
 	row := func(no, of, part string, cell func(t int) string) {
 		var b strings.Builder
 		lines := page.Small.Lines(part, what-cellPad)
-		high := max(threadRow, unit.Millimetre(len(lines))*page.Small.Line()+0.9)
+		high := unit.Millimetre(len(lines))*page.Small.Line() + 0.9
 		for n := range lines {
 			lines[n] = html.EscapeString(lines[n])
 		}

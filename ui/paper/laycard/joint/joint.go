@@ -355,7 +355,7 @@ func stationFrom(s *sheet.Sheet, i int) (branch int, station unit.Millimetre, ok
 // num is a number as short as SVG needs it.
 func num(v float64) string {
 	t := strings.TrimRight(strings.TrimRight(fmt.Sprintf("%.3f", v), "0"), ".")
-	if t == "-0" || t == "" {
+	if t == "-0" {
 		return "0"
 	}
 	return t
