@@ -16,6 +16,7 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"sync"
 	"testing"
 	"time"
 
@@ -116,8 +117,13 @@ func call(t *testing.T, stdin string, args ...string) outcome {
 	return callIn(t, environ(t), stdin, args...)
 }
 
+// calling is held by the one call that works: the tests beside it read their terminals meanwhile.
+var calling sync.Mutex
+
 func callIn(t *testing.T, env []string, stdin string, args ...string) outcome {
 	t.Helper()
+	calling.Lock()
+	defer calling.Unlock()
 	in, typed := newPipe(t)
 	out, outTo := newPipe(t)
 	errs, errsTo := newPipe(t)

@@ -120,7 +120,8 @@ func BenchmarkWorkbook20000(b *testing.B) {
 }
 
 // 20,000 rows take 256 MB at most, as a list of wires and as one of as many connectors, although all that was ever allocated
-// is counted; a quarter of both where the long form is not asked for. What a workbook takes at its peak is held where the program is run; times stand in the benchmarks.
+// is counted; a quarter of both where the long form is not asked for. What a workbook takes at its peak is held where the
+// program is run; times stand in the benchmarks.
 func TestManyRows(t *testing.T) {
 	if testing.Short() {
 		t.Skip("the race detector takes ten times as long")
