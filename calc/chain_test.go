@@ -9,6 +9,7 @@ import (
 	"contralay/calc"
 	"contralay/calc/calctest"
 	"contralay/model"
+	"contralay/model/shorttest"
 )
 
 // long is a harness of so many branches one after another. One wire runs through all of it, or
@@ -58,7 +59,11 @@ var longShapes = []string{"one wire through", "a wire in each"}
 // four times. Memory stands for work here, for it does not hang on the machine.
 func TestChainCostsItsLength(t *testing.T) {
 	if testing.Short() {
-		t.Skip("it builds chains of 2,000 branches")
+		t.Skip("it builds chains of 600 branches")
+	}
+	short := 300
+	if shorttest.Long() {
+		short = 1000
 	}
 	for _, shape := range longShapes {
 		cost := func(branches int) float64 {
@@ -70,8 +75,8 @@ func TestChainCostsItsLength(t *testing.T) {
 			return float64(after.TotalAlloc - before.TotalAlloc)
 		}
 		cost(10) // tables that are made once
-		if one, two := cost(1000), cost(2000); two > 2.5*one {
-			t.Errorf("%s: 2,000 branches take %.0f MB, 1,000 take %.0f", shape, two/1e6, one/1e6)
+		if one, two := cost(short), cost(2*short); two > 2.5*one {
+			t.Errorf("%s: %d branches take %.0f MB, %d take %.0f", shape, 2*short, two/1e6, short, one/1e6)
 		}
 	}
 }

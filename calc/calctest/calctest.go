@@ -273,11 +273,21 @@ func Built(t testing.TB, text string) *sheet.Sheet {
 	return calc.Build(Parse(t, text), Catalogue(t), nil)
 }
 
-// Laid is the sheet of a file of testdata, NAME without its ending, with every branch laid.
+// Laid is the sheet of a file of testdata, NAME without its ending, with every branch laid. What is proposed for a file is
+// searched for once in a package: it hangs on nothing but the file and the catalogue, which a test of calc holds.
 func Laid(t testing.TB, name string) *sheet.Sheet {
 	t.Helper()
-	return calc.Complete(Load(t, name+".toml"), Catalogue(t), nil)
+	prior := &sheet.Sheet{H: &model.Harness{}}
+	if known, found := proposed.Load(name); found {
+		prior.Proposals = known.(map[string]sheet.Proposal)
+	}
+	s := calc.Complete(Load(t, name+".toml"), Catalogue(t), prior)
+	proposed.Store(name, s.Proposals)
+	return s
 }
+
+// proposed is the lay-ups of each file, by its name.
+var proposed sync.Map
 
 // Corrected is the catalogue of a sheet with what a shop has learned of its own bundles.
 func Corrected(s *sheet.Sheet, corrections ...catalogue.Correction) *catalogue.Catalogue {

@@ -8,7 +8,6 @@ import (
 	"io"
 	"os"
 	"os/signal"
-	"runtime/debug"
 	"strings"
 	"syscall"
 
@@ -44,7 +43,7 @@ func benchOn(name string, o options, w world) (int, error) {
 		return usage, misuse{"a terminal with TERM=dumb cannot show the bench. Use contralay check FILE, contralay figures FILE or " +
 			"contralay plan"}
 	}
-	debug.SetMemoryLimit(benchMemory)
+	w.takes(gcPercent, benchMemory)
 	first := keep.FirstStart(w.env)
 	type shelf struct {
 		cat *catalogue.Catalogue

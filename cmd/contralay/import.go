@@ -7,7 +7,6 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
-	"runtime/debug"
 	"strings"
 
 	"contralay/model"
@@ -58,8 +57,7 @@ func importLists(names []string, o options, w world) (int, error) {
 			return usage, err
 		}
 	}
-	debug.SetMemoryLimit(importMemory)
-	debug.SetGCPercent(importGCPercent)
+	w.takes(importGCPercent, importMemory)
 	cat, err := entries(o, w)
 	if err != nil {
 		return usage, err

@@ -83,6 +83,7 @@ func TestWholeJob(t *testing.T) {
 	s.press("2.5" + enter)
 	s.see("not saved", "2.5 A")
 	s.press(enter)
+	s.see("not measured yet")
 	s.toRow("reel")
 	s.press("1.12" + enter)
 	s.see("1.12 mm", "measured")

@@ -3,6 +3,7 @@
 package main
 
 import (
+	"math"
 	"os"
 	"runtime/debug"
 	"time"
@@ -23,8 +24,14 @@ const benchMemory = 128 << 20
 const searchFor = 10 * time.Second
 
 func main() {
-	debug.SetGCPercent(gcPercent)
-	os.Exit(run(os.Args[1:], world{
-		in: os.Stdin, out: os.Stdout, err: os.Stderr, env: os.Getenv, now: time.Now, search: searchFor,
-	}))
+	w := world{
+		in: os.Stdin, out: os.Stdout, err: os.Stderr, env: os.Getenv, now: time.Now, search: searchFor, collect: collect,
+	}
+	w.takes(gcPercent, math.MaxInt64)
+	os.Exit(run(os.Args[1:], w))
+}
+
+func collect(percent int, most int64) {
+	debug.SetGCPercent(percent)
+	debug.SetMemoryLimit(most)
 }

@@ -65,14 +65,14 @@ func TestMisuse(t *testing.T) {
 // needs one.
 func TestWithoutTerminal(t *testing.T) {
 	for _, args := range [][]string{nil, {example}, {"--ascii"}, {"-"}, {example, "--colour", "always"}} {
-		call(t, "", args...).refused(t, 1, "check", "figures")
+		callBuilt(t, args...).refused(t, 1, "check", "figures")
 	}
 	for _, args := range [][]string{
 		{"help"}, {"--help"}, {"-h"}, {"version"}, {"check", example}, {"figures", example}, {"plan", "16x22"},
 		{"plan", "16x22", "--colour", "always"}, {"check", example, "--colour=always"},
 	} {
-		// call looks for escape codes and stack traces in all of it.
-		if o := call(t, "", args...); o.code != 0 || o.out == "" || o.err != "" {
+		// callBuilt looks for escape codes and stack traces in all of it.
+		if o := callBuilt(t, args...); o.code != 0 || o.out == "" || o.err != "" {
 			t.Errorf("%q: exit %d, stderr %q", args, o.code, o.err)
 		}
 	}

@@ -40,6 +40,7 @@ func TestWorkbookInItsMemory(t *testing.T) {
 		t.Fatal(err)
 	}
 	cmd := exec.Command(built, "import", list, "-o", filepath.Join(dir, "list.toml"))
+	cmd.Env = environ(t)
 	var out bytes.Buffer
 	cmd.Stdout, cmd.Stderr = &out, &out
 	if err := cmd.Start(); err != nil {

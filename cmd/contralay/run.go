@@ -16,8 +16,17 @@ type world struct {
 	in, out, err *os.File
 	env          func(string) string
 	now          func() time.Time
-	search       time.Duration             // how long a bench searches by itself
-	wrap         func(tea.Model) tea.Model // tests put themselves round the bench; else nil
+	search       time.Duration                 // how long a bench searches by itself
+	collect      func(percent int, most int64) // sets when memory is collected; nil in tests, whose process is not the program's
+	wrap         func(tea.Model) tea.Model     // tests put themselves round the bench; else nil
+}
+
+// takes sets how far the heap may grow between two collections, in percent, and how many bytes are taken before
+// they come more often.
+func (w world) takes(percent int, most int64) {
+	if w.collect != nil {
+		w.collect(percent, most)
+	}
 }
 
 // Exit codes.

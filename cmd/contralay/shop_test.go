@@ -2,7 +2,6 @@ package main
 
 import (
 	"os"
-	"os/exec"
 	"path/filepath"
 	"strings"
 	"testing"
@@ -45,11 +44,9 @@ standing = "house"
 		{"without a source", t.TempDir(), []string{"--catalogue", bad}, "source: it is missing", true},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			cmd := exec.Command(built, append([]string{"plan", "7x22"}, c.args...)...)
-			cmd.Env = append(os.Environ(), "XDG_CONFIG_HOME="+c.config)
-			out, err := cmd.CombinedOutput()
-			if !strings.Contains(string(out), c.want) || (err != nil) != c.fails {
-				t.Errorf("want %q, got %v:\n%s", c.want, err, out)
+			o := callIn(t, environ(t, "XDG_CONFIG_HOME="+c.config), "", append([]string{"plan", "7x22"}, c.args...)...)
+			if !strings.Contains(o.out+o.err, c.want) || (o.code != ok) != c.fails {
+				t.Errorf("want %q, got %+v", c.want, o)
 			}
 		})
 	}

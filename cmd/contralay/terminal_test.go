@@ -152,12 +152,11 @@ func (s *terminal) within(patience time.Duration, what string, holds func(screen
 	s.t.Helper()
 	late := time.After(patience)
 	for {
-		text := s.text()
 		rest := s.restless()
-		if rest <= 0 && holds(text) {
-			return text
-		}
 		if rest <= 0 {
+			if text := s.text(); s.restless() <= 0 && holds(text) {
+				return text
+			}
 			rest = 100 * time.Millisecond
 		}
 		select {

@@ -291,22 +291,26 @@ func (b *back) colours(code value.Colour) bool {
 		cells = append(cells, strings.Split(c, " - ")...)         // a line of text holds several
 		cells = append(cells, strings.FieldsFunc(c, func(r rune) bool { return strings.ContainsRune("(),;:=", r) })...)
 	}
+	cut := strings.HasPrefix(b.list, "z06") || strings.HasPrefix(b.list, "z19") // lists of Polish colours cut short
 	for _, c := range cells {
-		for _, lang := range []string{"", "de", "fr", "es", "it"} {
-			if read, ok := value.ParseColour(c, lang); ok {
+		if cut {
+			if read, ok := value.FirstLetters(c, "pl"); ok {
 				seen = append(seen, read...)
 			}
-			cut := strings.HasPrefix(b.list, "z06") || strings.HasPrefix(b.list, "z19") // lists of Polish colours cut short
-			if read, ok := value.FirstLetters(c, "pl"); ok && cut {
-				seen = append(seen, read...)
+		}
+		for _, bare := range []value.Bare{value.BareAWG, value.BareMM2} {
+			if g, ok := value.ParseGauge(c, bare, value.MarkUnknown); ok {
+				seen = append(seen, g.Colour...)
 			}
-			for _, bare := range []value.Bare{value.BareAWG, value.BareMM2} {
+			for _, lang := range []string{"", "de", "fr", "es", "it"} {
 				if g, ok := value.SizeAndColour(c, bare, lang, value.MarkUnknown); ok {
 					seen = append(seen, g.Colour...)
 				}
-				if g, ok := value.ParseGauge(c, bare, value.MarkUnknown); ok {
-					seen = append(seen, g.Colour...)
-				}
+			}
+		}
+		for _, lang := range []string{"", "de", "fr", "es", "it"} {
+			if read, ok := value.ParseColour(c, lang); ok {
+				seen = append(seen, read...)
 			}
 		}
 	}

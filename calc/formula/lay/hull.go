@@ -25,6 +25,19 @@ func tangent(a, b disc) (psi, length float64, ok bool) {
 	return psi, math.Sqrt(l2), true
 }
 
+// normal is the direction of tangent as a unit vector, without its angle.
+func normal(a, b disc) (ux, uy float64, ok bool) {
+	dx, dy := b.x-a.x, b.y-a.y
+	d2 := dx*dx + dy*dy
+	dr := a.r - b.r
+	l2 := d2 - dr*dr
+	if l2 <= 0 || d2 == 0 {
+		return 0, 0, false
+	}
+	l := math.Sqrt(l2)
+	return (dx*dr + dy*l) / d2, (dy*dr - dx*l) / d2, true
+}
+
 // hullPerimeter is the length of the convex hull of discs, by wrapping: from one
 // disc to the one whose tangent turns least. It works for any set; O(n·h).
 func hullPerimeter(ds []disc) float64 {
@@ -100,8 +113,8 @@ func (h *hull) ring(ds []disc, bed float64) float64 {
 	edges := h.edges[:0]
 	for i := 0; i+1 < len(on); i++ {
 		edges = append(edges, on[i])
-		psi, _, ok := tangent(on[i], on[i+1])
-		if !ok || bed > on[i].support(math.Cos(psi), math.Sin(psi))+1e-12 {
+		ux, uy, ok := normal(on[i], on[i+1])
+		if !ok || bed > on[i].support(ux, uy)+1e-12 {
 			edges = append(edges, disc{0, 0, bed})
 		}
 	}
@@ -117,16 +130,12 @@ func (h *hull) ring(ds []disc, bed float64) float64 {
 
 // hidden reports whether b lies inside the outer tangent from a to c.
 func hidden(a, b, c disc) bool {
-	psi, _, ok := tangent(a, c)
-	if !ok {
-		return false
-	}
-	s, co := math.Sincos(psi)
 	// The tangent that goes the long way round says nothing about b.
 	if a.x*c.y-a.y*c.x < 0 {
 		return false
 	}
-	return b.support(co, s) <= a.support(co, s)+1e-12
+	ux, uy, ok := normal(a, c)
+	return ok && b.support(ux, uy) <= a.support(ux, uy)+1e-12
 }
 
 // walk adds up tangents and arcs along a closed list of hull discs, and what it

@@ -111,6 +111,10 @@ func (f *Field) Free(b Box) bool {
 
 // in reports whether a segment with its width comes into a box.
 func (s segment) in(b Box) bool {
+	low, high := s.box(1e-6) // with its whole width, and more than the rounding of what follows
+	if !b.Meets(Box{low, high}) {
+		return false
+	}
 	if p := b.Near(s.a); p == s.a {
 		return true
 	}

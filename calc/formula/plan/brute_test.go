@@ -129,8 +129,10 @@ func (b *brute) run() {
 
 func (b *brute) onto(s heap) {
 	b.subsets(s.used, func(take []int, _ int) {
+		ds := b.diameters(take)
+		var rings []lay.Ring // of this layer, by its fillers: inner and outer differ in their limit alone
 		for _, outer := range []bool{false, true} {
-			if next, ok := b.layer(s, take, outer); ok && outer {
+			if next, ok := b.layer(s, take, ds, &rings, outer); ok && outer {
 				b.finish(next)
 			} else if ok {
 				b.onto(next)
@@ -140,15 +142,17 @@ func (b *brute) onto(s heap) {
 }
 
 // layer puts the fewest fillers in that bring a layer to its gap limit.
-func (b *brute) layer(s heap, take []int, outer bool) (heap, bool) {
+func (b *brute) layer(s heap, take []int, ds []mm, rings *[]lay.Ring, outer bool) (heap, bool) {
 	limit := b.ask.Rules.GapInner
 	if outer {
 		limit = b.ask.Rules.GapOuter
 	}
-	ds := b.diameters(take)
 	filler := slices.Min(ds)
 	for f := 0; s.fillers+f <= b.fillerMost; f++ {
-		ring := lay.LayZigZag(ds, s.bed, lay.Laying{Ratio: b.ask.Rules.LayRatio})
+		if f == len(*rings) {
+			*rings = append(*rings, lay.LayZigZag(ds, s.bed, lay.Laying{Ratio: b.ask.Rules.LayRatio}))
+		}
+		ring := (*rings)[f]
 		if ring.Lift > b.ask.Rules.LiftMax+1e-12 {
 			return heap{}, false
 		}

@@ -2,6 +2,7 @@ package value
 
 import (
 	"strings"
+	"sync"
 
 	"contralay/model/wirelist/table"
 )
@@ -41,7 +42,7 @@ func hueOfFirst(letters, lang string) int {
 		return hue
 	}
 	all := hueWords()
-	hue, _ := oneHue(letters, func(hue int) []string { return strings.Fields(all[hue]) })
+	hue, _ := oneHue(letters, func(hue int) []string { return all[hue] })
 	return hue
 }
 
@@ -91,9 +92,9 @@ func hueWordsOf(lang string) string {
 	return ""
 }
 
-// hueWords are the words of every hue.
-func hueWords() (all [15]string) {
-	all = moreColours()
+// hueWords are the words of every hue. Nothing writes them.
+var hueWords = sync.OnceValue(func() (all [15][]string) {
+	further := moreColours()
 	for hue, more := range [15]string{
 		0: "black schwarz noir noire negro negra nero nera", 1: "brown braun brun brune marron marrone",
 		2: "red rot rouge rojo roja rosso rossa", 3: "orange naranja arancione arancio",
@@ -102,7 +103,7 @@ func hueWords() (all [15]string) {
 		9: "white weiss blanc blanche blanco blanca bianco bianca", 10: "pink rosa rose", 11: "turquoise turkis tuerkis turquesa turchese",
 		12: "gold oro", 13: "silver silber argent plata argento", 14: "clear transparent",
 	} {
-		all[hue] += " " + more
+		all[hue] = strings.Fields(further[hue] + " " + more)
 	}
 	return all
-}
+})

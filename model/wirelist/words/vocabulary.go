@@ -1,10 +1,17 @@
 package words
 
-import "contralay/model/wirelist/name"
+import (
+	"sync"
+
+	"contralay/model/wirelist/name"
+)
 
 // Vocabulary is the headings by folded words. Words of English, German, French,
-// Spanish, Italian and of those in languages.go as lists of builders use them; common practice, no source.
-func Vocabulary() map[string]name.Meaning {
+// Spanish, Italian and of those in languages.go as lists of builders use them; common practice, no source. Nothing writes it.
+func Vocabulary() map[string]name.Meaning { return vocabulary() }
+
+// vocabulary is made once: it holds a thousand words, and a small list is read in less than it takes to make.
+var vocabulary = sync.OnceValue(func() map[string]name.Meaning {
 	m := map[string]name.Meaning{}
 	add := func(f name.Field, lang string, words ...string) {
 		for _, w := range words {
@@ -116,7 +123,7 @@ func Vocabulary() map[string]name.Meaning {
 	languages(further)
 	furtherWords(further)
 	return m
-}
+})
 
 // addValues adds the headings of what a wire is, and not of where it goes.
 func addValues(add func(f name.Field, lang string, words ...string)) {

@@ -1,6 +1,7 @@
 package heattest
 
 import (
+	"fmt"
 	"math"
 	"testing"
 
@@ -83,8 +84,8 @@ func TestTable(t *testing.T) {
 		{"7 × 22, one at 9.97 A", awg22, 2, 0.63, 0, 9.97, 0, 71, 107.8, 0.02},
 		{"7 × 26, one at 7.9 A", awg26, 2, 0.54, 0, 7.9, 0, 71, 141.5, 0.02},
 	} {
-		if c.layers > 3 && (testing.Short() || !shorttest.Long() && c.others == 0 && c.want < 190) {
-			continue // of the largest the hottest, and the one with a current in all
+		if c.layers > 3 && (testing.Short() || !shorttest.Long() && c.want < 200) {
+			continue // of the largest the hottest
 		}
 		wires, over := even(c.size, c.layers)
 		for i := range wires {
@@ -104,7 +105,7 @@ func TestTable(t *testing.T) {
 	}
 }
 
-// Halving the cell, and once more, changes the rise of the hottest by less than 1 %.
+// Halving the cell, and in the long form once more, changes the rise of the hottest by less than 1 %.
 func TestFinerCells(t *testing.T) {
 	for _, layers := range []int{2, 3} {
 		if layers > 2 && !shorttest.Long() {
@@ -113,16 +114,22 @@ func TestFinerCells(t *testing.T) {
 		wires, over := even(awg26, layers)
 		wires[len(wires)-1].Amps = 7.9
 		c := Case{Wires: wires, SheathInner: over, SheathWall: 0.54, Air: 71}
-		var rise [3]float64
-		for i, cell := range []unit.Millimetre{0.08, 0.04, 0.02} {
+		cells, share := []unit.Millimetre{0.08, 0.04, 0.02}, []float64{0.01, 0.005}
+		if !shorttest.Long() {
+			cells = cells[:2]
+		}
+		var rise []float64
+		for _, cell := range cells {
 			r, err := c.Solve(cell)
 			if err != nil {
 				t.Fatal(err)
 			}
-			rise[i] = float64(r.Hottest() - c.Air)
+			rise = append(rise, float64(r.Hottest()-c.Air))
 		}
-		t.Logf("%d × 26: over air %.2f K with 0.08 mm, %.2f with 0.04, %.2f with 0.02", len(wires), rise[0], rise[1], rise[2])
-		within(t, "0.04 mm against 0.02", rise[1], rise[2], 0.005)
-		within(t, "0.08 mm against 0.02", rise[0], rise[2], 0.01)
+		t.Logf("%d × 26: over air %.2f K, cells of %v mm", len(wires), rise, cells)
+		finest := len(cells) - 1
+		for i, got := range rise[:finest] {
+			within(t, fmt.Sprintf("%v mm against %v", cells[i], cells[finest]), got, rise[finest], share[i])
+		}
 	}
 }
