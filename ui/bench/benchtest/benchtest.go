@@ -201,33 +201,55 @@ func Ways(m *desk.Model) *desk.Model {
 	m.Tables.Steps = slices.Clone(m.Tables.Steps)
 	for k := range m.Tables.Steps {
 		if s := &m.Tables.Steps[k]; s.Kind == layers.Step {
-			all, counts := s.Beside, once(m.Cfg.Path, s.Beside)
+			all := s.Beside
 			s.Beside = func(m *desk.Model) (desk.Work, bool) {
-				if w, ok := all(m); !strings.HasPrefix(w.Key, "count\x00") { // what it is about stands in the key whole
-					return w, ok
+				w, ok := all(m)
+				switch what, _, _ := strings.Cut(w.Key, "\x00"); what {
+				case "count":
+					return kept(m.Cfg.Path+w.Key, w), ok
+				case "ways":
+					return kept(m.Cfg.Path+w.Key[:strings.LastIndex(w.Key, "\x00")]+lying(m), w), ok
 				}
-				return counts(m)
+				return w, ok // a search goes on from where its own bench left it
 			}
 		}
 	}
 	return Ready(m)
 }
 
-// once is what a step wants worked out beside it, worked out once for the harness of a name.
-// The bench itself takes it for settled by its key.
+// lying is all that the ways of the branch in hand hang on: the harness, the branch, and how the branches lie that
+// are only proposed.
+func lying(m *desk.Model) string {
+	var s strings.Builder
+	fmt.Fprintf(&s, "\x00%s\x00%d", file.Encode(m.Doc()), m.Branch)
+	for i := range m.Sheet.Branches {
+		if b := &m.Sheet.Branches[i]; b.Proposed {
+			fmt.Fprint(&s, i, b.As, ";")
+		}
+	}
+	return s.String()
+}
+
+// once is what a step wants worked out beside it, worked out once for the harness of a name. What it is about
+// stands in its key whole.
 func once(name string, wants func(m *desk.Model) (desk.Work, bool)) func(m *desk.Model) (desk.Work, bool) {
 	if wants == nil {
 		return nil
 	}
 	return func(m *desk.Model) (desk.Work, bool) {
 		w, ok := wants(m)
-		do := w.Do
-		w.Do = func() func(m *desk.Model) {
-			take, _ := beside.LoadOrStore(name+w.Key, sync.OnceValue(do))
-			return take.(func() func(m *desk.Model))()
-		}
-		return w, ok
+		return kept(name+w.Key, w), ok
 	}
+}
+
+// kept is a work that is done once, whichever bench asks for it: what came of it is taken again.
+func kept(key string, w desk.Work) desk.Work {
+	do := w.Do
+	w.Do = func() func(m *desk.Model) {
+		take, _ := beside.LoadOrStore(key, sync.OnceValue(do))
+		return take.(func() func(m *desk.Model))()
+	}
+	return w
 }
 
 // EachScreen runs a test of every screen, side by side.
