@@ -382,11 +382,24 @@ func GoTo(t testing.TB, m *desk.Model, keys ...string) {
 	}
 }
 
-// walk presses keys, and stops at the first row that is not there.
+// walk presses keys, and stops at the first row that is not there. As with a person who knows the way, what a screen
+// that is passed would have worked out is dropped by the next key; that of the last, and of one whose row is not there
+// without it, is waited for.
 func walk(m *desk.Model, keys []string) (lacks string) {
+	var wants tea.Cmd
+	press := func(k string) {
+		if wants != nil {
+			clear(m.Pending)
+		}
+		wants = Update(m, Message(k))
+	}
 	for _, k := range keys {
 		if want, is := strings.CutPrefix(k, "@"); is {
 			at := rowWith(m, want)
+			if at < 0 {
+				run(m, wants)
+				wants, at = nil, rowWith(m, want)
+			}
 			if at < 0 {
 				return want
 			}
@@ -395,14 +408,15 @@ func walk(m *desk.Model, keys []string) (lacks string) {
 		}
 		step, is := strings.CutPrefix(k, "to ")
 		if !is {
-			Press(m, k)
+			press(k)
 		}
 		for range m.Tables.Steps {
 			if is && m.Step != desk.Kind(step) {
-				Press(m, "right")
+				press("right")
 			}
 		}
 	}
+	run(m, wants)
 	return ""
 }
 
