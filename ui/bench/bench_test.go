@@ -28,7 +28,7 @@ func TestFrameFitsEverySize(t *testing.T) {
 		m := benchtest.OpenAt(t, "example.toml", screen)
 		for w := 20; w <= 200; w += 7 {
 			for h := 8; h <= 60; h += 3 {
-				if !benchtest.Turn(screen, w/7+h/3, 9) {
+				if !benchtest.Turn(screen, w/7+h/3, 18) {
 					continue
 				}
 				benchtest.Size(m, w, h)
@@ -46,15 +46,25 @@ func TestFrameFitsEverySize(t *testing.T) {
 	})
 }
 
+// Every screen in ASCII has plain characters alone, with its colours and without: the codes of those are all that
+// stands between.
 func TestASCIIOnly(t *testing.T) {
 	for name := range benchtest.EveryScreen {
 		m := benchtest.OpenAt(t, "example.toml", name)
-		m.ShownOn(m.Cfg.Palette, true)
-		for _, size := range [][2]int{{80, 24}, {120, 40}, {40, 12}, {20, 8}} {
-			benchtest.Size(m, size[0], size[1])
-			for _, r := range benchtest.View(m) {
-				if r != '\n' && (r < 0x20 || r > 0x7e) {
-					t.Fatalf("%s at %v shows %q", name, size, r)
+		for _, c := range []struct {
+			w, h    int
+			palette draw.Palette
+		}{{80, 24, draw.Palette{}}, {120, 40, draw.Palette{}}, {40, 12, draw.Palette{}}, {20, 8, draw.Palette{}},
+			{80, 24, draw.Palette{Colour: true, Dark: true}}} {
+			m.ShownOn(c.palette, true)
+			benchtest.Size(m, c.w, c.h)
+			v := benchtest.View(m)
+			if strings.Contains(v, "\x1b[") != c.palette.Colour {
+				t.Errorf("%s at %d x %d: no colour is left, or one too many", name, c.w, c.h)
+			}
+			for _, r := range v {
+				if r != '\n' && (r < 0x20 || r > 0x7e) && (r != '\x1b' || !c.palette.Colour) {
+					t.Fatalf("%s at %d x %d shows %q", name, c.w, c.h, r)
 				}
 			}
 		}
