@@ -193,28 +193,43 @@ func OpenWith(t testing.TB, name string, c desk.Config) *desk.Model {
 	return m
 }
 
-// Ways lets a bench work out the ways in which a branch could be, as the program does. It plans for
-// each after every change, so a test asks for it that looks at them; for the others they are being
-// worked out.
-func Ways(m *desk.Model) *desk.Model {
+// Ways lets a bench work out the ways in which a branch could be, as the program does, and all else that the step
+// Layers wants. It plans for each after every change, so a test asks for it that looks at them; for the others they are
+// being worked out.
+func Ways(m *desk.Model) *desk.Model { return withWays(m, layers.Beside) }
+
+// WaysAlone is as Ways, without the counts and the search: the ways hang on neither.
+func WaysAlone(m *desk.Model) *desk.Model { return withWays(m, ways.Plan) }
+
+// withWays is a bench that has so much worked out at the step Layers, and the ways on their own screen.
+func withWays(m *desk.Model, wants func(m *desk.Model) (desk.Work, bool)) *desk.Model {
 	m.Tables = bench.New(m.Cfg).Tables
-	m.Tables.Steps = slices.Clone(m.Tables.Steps)
+	m.Tables.Steps, m.Tables.Screens = slices.Clone(m.Tables.Steps), slices.Clone(m.Tables.Screens)
 	for k := range m.Tables.Steps {
 		if s := &m.Tables.Steps[k]; s.Kind == layers.Step {
-			all := s.Beside
-			s.Beside = func(m *desk.Model) (desk.Work, bool) {
-				w, ok := all(m)
-				switch what, _, _ := strings.Cut(w.Key, "\x00"); what {
-				case "count":
-					return kept(m.Cfg.Path+w.Key, w), ok
-				case "ways":
-					return kept(m.Cfg.Path+w.Key[:strings.LastIndex(w.Key, "\x00")]+lying(m), w), ok
-				}
-				return w, ok // a search goes on from where its own bench left it
-			}
+			s.Beside = onceOf(wants)
+		}
+	}
+	for k := range m.Tables.Screens {
+		if s := &m.Tables.Screens[k]; s.Kind == ways.Screen {
+			s.Beside = onceOf(s.Beside)
 		}
 	}
 	return Ready(m)
+}
+
+// onceOf is what is wanted at the step Layers, each count and each way worked out once for what it hangs on.
+func onceOf(wants func(m *desk.Model) (desk.Work, bool)) func(m *desk.Model) (desk.Work, bool) {
+	return func(m *desk.Model) (desk.Work, bool) {
+		w, ok := wants(m)
+		switch what, _, _ := strings.Cut(w.Key, "\x00"); what {
+		case "count":
+			return kept(m.Cfg.Path+w.Key, w), ok
+		case "ways":
+			return kept(m.Cfg.Path+w.Key[:strings.LastIndex(w.Key, "\x00")]+lying(m), w), ok
+		}
+		return w, ok // a search goes on from where its own bench left it
+	}
 }
 
 // lying is all that the ways of the branch in hand hang on: the harness, the branch, and how the branches lie that

@@ -8,7 +8,6 @@ import (
 	"contralay/ui/bench/benchtest"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/layers"
-	"contralay/ui/bench/layers/ways"
 )
 
 // Whatever is tried, a locked layer keeps its members and its hand, and what is
@@ -62,7 +61,7 @@ func TestHeldStays(t *testing.T) {
 // The branch as it is, kept as a variant and taken up again, gives the same figures; the cursor stays on its row
 // though rows come above it.
 func TestAsideAndBack(t *testing.T) {
-	m := alone(benchtest.Open(t, "demo.toml"), ways.Plan)
+	m := benchtest.WaysAlone(benchtest.Open(t, "demo.toml"))
 	m.Step = layers.Step
 	before := m.Tally()
 	benchtest.OnRow(t, m, "as it is")
@@ -94,7 +93,7 @@ func TestAsideAndBack(t *testing.T) {
 func TestOptionIsDrawnBeforeItIsTaken(t *testing.T) {
 	m := benchtest.Open(t, "demo.toml")
 	m.Step = layers.Step
-	benchtest.Ways(m)
+	benchtest.WaysAlone(m)
 	was, h := benchtest.View(m), m.H
 	r := benchtest.OnRow(t, m, " A  ")
 	seen := benchtest.View(m)

@@ -9,7 +9,7 @@ import (
 
 // + moves a component out and - takes it back, with the cursor on it all the way.
 func TestMovedComponentStaysInHand(t *testing.T) {
-	m := benchtest.OpenAt(t, "demo.toml", "layer")
+	m := benchtest.OpenAt(t, "example.toml", "layer")
 	before := m.H
 	p := m.Page(m.ListWidth())
 	id := p.Rows[m.At(p)].Id

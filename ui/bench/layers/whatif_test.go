@@ -24,7 +24,7 @@ import (
 // atLayers is the demonstration as the program has it, at the step Layers.
 func atLayers(t *testing.T, w, h int) *desk.Model {
 	t.Helper()
-	m := benchtest.Ways(benchtest.Open(t, "demo.toml"))
+	m := benchtest.WaysAlone(benchtest.Open(t, "demo.toml"))
 	benchtest.Size(m, w, h)
 	benchtest.Press(m, "right")
 	return m
@@ -260,7 +260,7 @@ func TestKeptVariantSurvives(t *testing.T) {
 	}
 	c := benchtest.Config(t, "demo.toml")
 	c.Doc, c.Known = d, m.Sheet
-	loaded := benchtest.Ways(benchtest.OpenWith(t, "kept.toml", c))
+	loaded := benchtest.WaysAlone(benchtest.OpenWith(t, "kept.toml", c))
 	benchtest.Press(loaded, "right")
 	h := loaded.H
 	for n := range ways {
@@ -301,7 +301,7 @@ func TestRowsShowTheirWays(t *testing.T) {
 			t.Fatalf("only %d rows were looked at", rows)
 		}
 		name := files[r.IntN(len(files))]
-		m := alone(benchtest.Open(t, name), ways.Plan)
+		m := benchtest.WaysAlone(benchtest.Open(t, name))
 		benchtest.Size(m, 80, 24)
 		m.Branch, m.Step = r.IntN(len(m.H.Branches)), layers.Step
 		benchtest.Ready(m)
@@ -344,7 +344,7 @@ func TestUpAndDownAgainFindsItsWays(t *testing.T) {
 func TestWayThatCannotBe(t *testing.T) {
 	m := benchtest.Open(t, "demo.toml")
 	m.Change(m.H.EditBranch(0, func(b *model.Branch) { b.Layers[1].Locked = model.Some(true) }), "")
-	alone(m, ways.Plan)
+	benchtest.WaysAlone(m)
 	benchtest.Press(m, "right")
 	for _, r := range m.Page(m.ListWidth()).Rows {
 		if strings.HasPrefix(r.Key, "kind centre") && r.Mark != "" {
