@@ -15,7 +15,7 @@ func TestMovedComponentStaysInHand(t *testing.T) {
 	id := p.Rows[m.At(p)].Id
 	benchtest.Press(m, "+")
 	p = m.Page(m.ListWidth())
-	if got := p.Rows[m.At(p)].Id; got != id || m.Trouble {
+	if got := p.Rows[m.At(p)].Id; got != id || m.Trouble || m.H == before {
 		t.Fatalf("moved %s, in hand is %s: %s", id, got, m.Says)
 	}
 	benchtest.Press(m, "-")
