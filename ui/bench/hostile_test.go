@@ -76,7 +76,7 @@ func TestNothingCommandsTheTerminal(t *testing.T) {
 	screens := benchtest.Screens()
 	each := monkeyKeys / len(screens)
 	if !shorttest.Long() {
-		each /= 20
+		each /= 30
 	}
 	benchtest.EachOrSome(t, func(t *testing.T, screen string) {
 		rng := rand.New(rand.NewPCG(uint64(slices.Index(screens, screen)), 1919))

@@ -25,7 +25,7 @@ func TestMonkey(t *testing.T) {
 	screens := benchtest.Screens()
 	each := monkeyKeys / len(screens)
 	if !shorttest.Long() {
-		each /= 20
+		each /= 30
 	}
 	benchtest.EachOrSome(t, func(t *testing.T, screen string) {
 		n := slices.Index(screens, screen)

@@ -77,7 +77,7 @@ func TestEveryNumberOnEveryScreenHasItsWhy(t *testing.T) {
 			return // explanations themselves, or nothing is worked out there
 		}
 		for k, name := range names {
-			if name != "example.toml" && !benchtest.Turn(screen, k, 8) {
+			if name != "example.toml" && !benchtest.Turn(screen, k, 12) {
 				continue
 			}
 			for at, sys := range []unit.System{unit.MM, unit.Inch} {
