@@ -75,11 +75,8 @@ func hostileBench(t *testing.T, screen string) *desk.Model {
 func TestNothingCommandsTheTerminal(t *testing.T) {
 	screens := benchtest.Screens()
 	each := monkeyKeys / len(screens)
-	switch {
-	case testing.Short():
-		each /= 20
-	case !shorttest.Long():
-		each /= 10
+	if !shorttest.Long() {
+		each /= 30
 	}
 	benchtest.EachOrSome(t, func(t *testing.T, screen string) {
 		rng := rand.New(rand.NewPCG(uint64(slices.Index(screens, screen)), 1919))

@@ -19,7 +19,7 @@ import (
 func TestEveryKeyAnswers(t *testing.T) {
 	benchtest.EachOrSome(t, func(t *testing.T, screen string) {
 		for i, k := range benchtest.EveryKey {
-			if !benchtest.Turn(screen, i, 6) {
+			if !benchtest.Turn(screen, i, 12) {
 				continue
 			}
 			m := benchtest.OpenAt(t, "example.toml", screen)
@@ -38,7 +38,7 @@ func TestEveryKeyAnswers(t *testing.T) {
 func TestNoKeyAloneIsHarmful(t *testing.T) {
 	benchtest.EachOrSome(t, func(t *testing.T, screen string) {
 		for i, k := range benchtest.EveryKey {
-			if !benchtest.Turn(screen, i, 6) {
+			if !benchtest.Turn(screen, i, 12) {
 				continue
 			}
 			m := benchtest.OpenAt(t, "example.toml", screen)

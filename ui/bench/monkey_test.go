@@ -24,11 +24,8 @@ const monkeyKeys = 20_000
 func TestMonkey(t *testing.T) {
 	screens := benchtest.Screens()
 	each := monkeyKeys / len(screens)
-	switch {
-	case testing.Short():
-		each /= 20
-	case !shorttest.Long():
-		each /= 10
+	if !shorttest.Long() {
+		each /= 30
 	}
 	benchtest.EachOrSome(t, func(t *testing.T, screen string) {
 		n := slices.Index(screens, screen)

@@ -12,10 +12,10 @@ import (
 // Backspace on a page that is only read goes back and undoes nothing.
 func TestBackspaceOnPagesToRead(t *testing.T) {
 	for _, screen := range []string{"why", "figures", "help"} {
-		m := benchtest.OpenAt(t, "demo.toml", screen)
+		m := benchtest.OpenAt(t, "example.toml", screen)
 		benchtest.Press(m, "esc")
 		top := m.Top()
-		m = benchtest.OpenAt(t, "demo.toml", "")
+		m = benchtest.OpenAt(t, "example.toml", "")
 		benchtest.Press(m, "+")
 		benchtest.GoTo(t, m, benchtest.EveryScreen[screen]...)
 		if !strings.Contains(benchtest.View(m), "⌫ back") {

@@ -3,6 +3,7 @@ package bench_test
 import (
 	"regexp"
 	"strings"
+	"sync"
 	"testing"
 
 	"contralay/calc/query/why"
@@ -21,17 +22,28 @@ var (
 )
 
 // numbers is every number of a text that measures something: it has a decimal
-// point, or a unit stands behind it.
+// point, or a unit stands behind it. What it finds in a line is only read.
 func numbers(text string) map[string]bool {
 	out := map[string]bool{}
-	for _, n := range decimal.FindAllString(text, -1) {
-		out[n] = true
-	}
-	for _, n := range withUnit.FindAllStringSubmatch(text, -1) {
-		out[n[1]] = true
+	for line := range strings.Lines(text) {
+		found, known := numbersOf.Load(line)
+		if !known {
+			var all []string
+			all = append(all, decimal.FindAllString(line, -1)...)
+			for _, n := range withUnit.FindAllStringSubmatch(line, -1) {
+				all = append(all, n[1])
+			}
+			found, _ = numbersOf.LoadOrStore(line, all)
+		}
+		for _, n := range found.([]string) {
+			out[n] = true
+		}
 	}
 	return out
 }
+
+// numbersOf holds the numbers of each line that was met: most of a screen stands there again for the next row.
+var numbersOf sync.Map
 
 // written is every way a screen may write a value.
 func written(v float64) []string {
@@ -65,7 +77,7 @@ func TestEveryNumberOnEveryScreenHasItsWhy(t *testing.T) {
 			return // explanations themselves, or nothing is worked out there
 		}
 		for k, name := range names {
-			if name != "example.toml" && !benchtest.Turn(screen, k, 5) {
+			if name != "example.toml" && !benchtest.Turn(screen, k, 12) {
 				continue
 			}
 			for at, sys := range []unit.System{unit.MM, unit.Inch} {
@@ -81,7 +93,8 @@ func TestEveryNumberOnEveryScreenHasItsWhy(t *testing.T) {
 				}
 				m.Sys = sys
 				benchtest.Size(m, 200, 60)
-				given := numbers(string(file.Encode(m.Doc())))
+				text := string(file.Encode(m.Doc()))
+				given := numbers(text)
 				for _, b := range m.Sheet.Branches {
 					for _, c := range b.Sheath.Others {
 						for n := range numbers(c.Tube.ShelfLabel + " " + c.Tube.ID) {
@@ -100,7 +113,7 @@ func TestEveryNumberOnEveryScreenHasItsWhy(t *testing.T) {
 				for _, p := range numbersGiven(m) {
 					given[p] = true
 				}
-				for n := range numbers(string(file.Encode(m.Doc()))) {
+				for n := range numbers(text) {
 					if v, err := unit.ParseNumber(n); err == nil {
 						given[unit.Fixed(v, 0)], given[unit.Fixed(v, 1)], given[unit.Fixed(v, 2)] = true, true, true
 					}
@@ -210,6 +223,9 @@ func TestWhyFromEveryRow(t *testing.T) {
 	for _, screen := range []string{"wires", "layers", "fill", "sheath", "build", "wire", "layer", "branches"} {
 		m := benchtest.OpenAt(t, "example.toml", screen)
 		for at := range m.Page(m.ListWidth()).Rows {
+			if !benchtest.Turn(screen, at, 3) {
+				continue // a why takes a sheet for each thing that could change it
+			}
 			m.Put(at, "")
 			before := benchtest.View(m)
 			benchtest.Press(m, "w")

@@ -6,6 +6,7 @@ import (
 	"testing/synctest"
 	"time"
 
+	"contralay/model/shorttest"
 	"contralay/ui/bench"
 	"contralay/ui/bench/benchtest"
 	"contralay/ui/draw"
@@ -41,6 +42,9 @@ func TestBytesOfAKey(t *testing.T) {
 		{"whole.toml", nil, []string{"down", "right", "down", "*", "*", "*", "*", "*", "*", "/", "/", "/"}, false, 80, 24, 10000},
 		{"whole.toml", nil, []string{"down", "right", "down", "*", "*", "*", "*", "*", "*", "/", "/", "/"}, false, 120, 40, 24000},
 	} {
+		if c.file == "whole.toml" && !shorttest.Long() {
+			continue // it takes longer to lay than to show
+		}
 		for _, dark := range []bool{true, false} {
 			m := benchtest.Open(t, c.file)
 			m.ShownOn(draw.NewPalette(draw.TrueColour, dark), false)

@@ -193,41 +193,78 @@ func OpenWith(t testing.TB, name string, c desk.Config) *desk.Model {
 	return m
 }
 
-// Ways lets a bench work out the ways in which a branch could be, as the program does. It plans for
-// each after every change, so a test asks for it that looks at them; for the others they are being
-// worked out.
-func Ways(m *desk.Model) *desk.Model {
+// Ways lets a bench work out the ways in which a branch could be, as the program does, and all else that the step
+// Layers wants. It plans for each after every change, so a test asks for it that looks at them; for the others they are
+// being worked out.
+func Ways(m *desk.Model) *desk.Model { return withWays(m, layers.Beside) }
+
+// WaysAlone is as Ways, without the counts and the search: the ways hang on neither.
+func WaysAlone(m *desk.Model) *desk.Model { return withWays(m, ways.Plan) }
+
+// withWays is a bench that has so much worked out at the step Layers, and the ways on their own screen.
+func withWays(m *desk.Model, wants func(m *desk.Model) (desk.Work, bool)) *desk.Model {
 	m.Tables = bench.New(m.Cfg).Tables
-	m.Tables.Steps = slices.Clone(m.Tables.Steps)
+	m.Tables.Steps, m.Tables.Screens = slices.Clone(m.Tables.Steps), slices.Clone(m.Tables.Screens)
 	for k := range m.Tables.Steps {
 		if s := &m.Tables.Steps[k]; s.Kind == layers.Step {
-			all, counts := s.Beside, once(m.Cfg.Path, s.Beside)
-			s.Beside = func(m *desk.Model) (desk.Work, bool) {
-				if w, ok := all(m); !strings.HasPrefix(w.Key, "count\x00") { // what it is about stands in the key whole
-					return w, ok
-				}
-				return counts(m)
-			}
+			s.Beside = onceOf(wants)
+		}
+	}
+	for k := range m.Tables.Screens {
+		if s := &m.Tables.Screens[k]; s.Kind == ways.Screen {
+			s.Beside = onceOf(s.Beside)
 		}
 	}
 	return Ready(m)
 }
 
-// once is what a step wants worked out beside it, worked out once for the harness of a name.
-// The bench itself takes it for settled by its key.
+// onceOf is what is wanted at the step Layers, each count and each way worked out once for what it hangs on.
+func onceOf(wants func(m *desk.Model) (desk.Work, bool)) func(m *desk.Model) (desk.Work, bool) {
+	return func(m *desk.Model) (desk.Work, bool) {
+		w, ok := wants(m)
+		switch what, _, _ := strings.Cut(w.Key, "\x00"); what {
+		case "count":
+			return kept(m.Cfg.Path+w.Key, w), ok
+		case "ways":
+			return kept(m.Cfg.Path+w.Key[:strings.LastIndex(w.Key, "\x00")]+lying(m), w), ok
+		}
+		return w, ok // a search goes on from where its own bench left it
+	}
+}
+
+// lying is all that the ways of the branch in hand hang on: the harness, the branch, and how the branches lie that
+// are only proposed.
+func lying(m *desk.Model) string {
+	var s strings.Builder
+	fmt.Fprintf(&s, "\x00%s\x00%d", file.Encode(m.Doc()), m.Branch)
+	for i := range m.Sheet.Branches {
+		if b := &m.Sheet.Branches[i]; b.Proposed {
+			fmt.Fprint(&s, i, b.As, ";")
+		}
+	}
+	return s.String()
+}
+
+// once is what a step wants worked out beside it, worked out once for the harness of a name. What it is about
+// stands in its key whole.
 func once(name string, wants func(m *desk.Model) (desk.Work, bool)) func(m *desk.Model) (desk.Work, bool) {
 	if wants == nil {
 		return nil
 	}
 	return func(m *desk.Model) (desk.Work, bool) {
 		w, ok := wants(m)
-		do := w.Do
-		w.Do = func() func(m *desk.Model) {
-			take, _ := beside.LoadOrStore(name+w.Key, sync.OnceValue(do))
-			return take.(func() func(m *desk.Model))()
-		}
-		return w, ok
+		return kept(name+w.Key, w), ok
 	}
+}
+
+// kept is a work that is done once, whichever bench asks for it: what came of it is taken again.
+func kept(key string, w desk.Work) desk.Work {
+	do := w.Do
+	w.Do = func() func(m *desk.Model) {
+		take, _ := beside.LoadOrStore(key, sync.OnceValue(do))
+		return take.(func() func(m *desk.Model))()
+	}
+	return w
 }
 
 // EachScreen runs a test of every screen, side by side.
@@ -360,11 +397,24 @@ func GoTo(t testing.TB, m *desk.Model, keys ...string) {
 	}
 }
 
-// walk presses keys, and stops at the first row that is not there.
+// walk presses keys, and stops at the first row that is not there. As with a person who knows the way, what a screen
+// that is passed would have worked out is dropped by the next key; that of the last, and of one whose row is not there
+// without it, is waited for.
 func walk(m *desk.Model, keys []string) (lacks string) {
+	var wants tea.Cmd
+	press := func(k string) {
+		if wants != nil {
+			clear(m.Pending)
+		}
+		wants = Update(m, Message(k))
+	}
 	for _, k := range keys {
 		if want, is := strings.CutPrefix(k, "@"); is {
 			at := rowWith(m, want)
+			if at < 0 {
+				run(m, wants)
+				wants, at = nil, rowWith(m, want)
+			}
 			if at < 0 {
 				return want
 			}
@@ -373,14 +423,15 @@ func walk(m *desk.Model, keys []string) (lacks string) {
 		}
 		step, is := strings.CutPrefix(k, "to ")
 		if !is {
-			Press(m, k)
+			press(k)
 		}
 		for range m.Tables.Steps {
 			if is && m.Step != desk.Kind(step) {
-				Press(m, "right")
+				press("right")
 			}
 		}
 	}
+	run(m, wants)
 	return ""
 }
 

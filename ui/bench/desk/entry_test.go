@@ -18,7 +18,7 @@ func TestNoLettersInNumbers(t *testing.T) {
 
 // What changes nothing is no step to undo, and what is as the file has it is saved.
 func TestNothingIsNoChange(t *testing.T) {
-	m := benchtest.Open(t, "demo.toml")
+	m := benchtest.Open(t, "example.toml")
 	// an empty reel where none was measured
 	benchtest.Press(m, "enter", "enter", "backspace", "backspace", "backspace", "backspace", "backspace", "enter")
 	if m.History.Steps() != 0 || m.Dirty() {

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"contralay/model"
+	"contralay/model/shorttest"
 	"contralay/model/unit"
 )
 
@@ -26,17 +27,21 @@ func held() uint64 {
 	return m.HeapAlloc
 }
 
-// 5,000 edits of 400 wires keep what they changed, some 2,000 bytes each, and not 5,000
+// 5,000 edits of 100 wires, of 400 in the long form, keep what they changed, some 2,000 bytes each, and not 5,000
 // harnesses; all of them are undone and done again.
 func TestHistoryKeepsWhatChanged(t *testing.T) {
 	const edits = 5000
-	h := many(400)
+	wires := 100
+	if shorttest.Long() {
+		wires = 400
+	}
+	h := many(wires)
 	var past History
 	before := held()
 	now := h
 	for k := range edits {
 		past.Record(now)
-		now = now.EditWire(k*7%400, func(w *model.Wire) { w.Amps = model.Some(unit.Ampere(k + 1)) })
+		now = now.EditWire(k*7%wires, func(w *model.Wire) { w.Amps = model.Some(unit.Ampere(k + 1)) })
 	}
 	if grown := int64(held()) - int64(before); grown > edits*2000 {
 		t.Errorf("%d bytes an edit", grown/edits)

@@ -12,7 +12,7 @@ import (
 func TestBuiltUpCentreIsSaid(t *testing.T) {
 	const says = "K1 built up to 4.0 with 1.00 mm of PTFE tape"
 	said := func(m *desk.Model) string { return strings.Join(strings.Fields(benchtest.View(m)), " ") }
-	m := benchtest.Ways(benchtest.Open(t, "built-up.toml"))
+	m := benchtest.WaysAlone(benchtest.Open(t, "built-up.toml"))
 	benchtest.Press(m, "right")
 	if v := said(m); strings.Count(v, says) < 2 || !strings.Contains(v, "K1 built up 4.0") || strings.Contains(v, "1 filler") {
 		t.Errorf("the lay-up and its centre:\n%s", benchtest.View(m))

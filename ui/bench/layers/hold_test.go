@@ -61,11 +61,12 @@ func TestHeldStays(t *testing.T) {
 // The branch as it is, kept as a variant and taken up again, gives the same figures; the cursor stays on its row
 // though rows come above it.
 func TestAsideAndBack(t *testing.T) {
-	m := benchtest.Ways(benchtest.Open(t, "demo.toml"))
+	m := benchtest.WaysAlone(benchtest.Open(t, "demo.toml"))
 	m.Step = layers.Step
 	before := m.Tally()
 	benchtest.OnRow(t, m, "as it is")
-	benchtest.Press(m, "enter", "enter")
+	later(m, "enter")
+	later(m, "enter")
 	if all := m.H.Branches[m.Branch].Asides; len(all) != 1 || all[0].Letter != model.Some(model.Letter("A")) {
 		t.Fatalf("%d kept, %q", len(all), m.Says)
 	}
@@ -81,7 +82,8 @@ func TestAsideAndBack(t *testing.T) {
 	if !strings.Contains(r.More(), "Variant A  as it was: ") {
 		t.Errorf("%q", r.More())
 	}
-	benchtest.Press(m, "enter", "enter")
+	benchtest.Press(m, "enter")
+	later(m, "enter")
 	if got := m.Tally(); got != before {
 		t.Errorf("taken up %+v, was %+v", got, before)
 	}
@@ -91,7 +93,7 @@ func TestAsideAndBack(t *testing.T) {
 func TestOptionIsDrawnBeforeItIsTaken(t *testing.T) {
 	m := benchtest.Open(t, "demo.toml")
 	m.Step = layers.Step
-	benchtest.Ways(m)
+	benchtest.WaysAlone(m)
 	was, h := benchtest.View(m), m.H
 	r := benchtest.OnRow(t, m, " A  ")
 	seen := benchtest.View(m)
@@ -99,7 +101,7 @@ func TestOptionIsDrawnBeforeItIsTaken(t *testing.T) {
 		t.Fatalf("changed %v, drawn the same %v", m.H != h, seen == was)
 	}
 	want := r.Show(m).Tally()
-	benchtest.Press(m, "enter")
+	later(m, "enter")
 	if got := m.Tally(); got != want {
 		t.Errorf("taken %+v, drawn %+v", got, want)
 	}

@@ -9,13 +9,13 @@ import (
 
 // + moves a component out and - takes it back, with the cursor on it all the way.
 func TestMovedComponentStaysInHand(t *testing.T) {
-	m := benchtest.OpenAt(t, "demo.toml", "layer")
+	m := benchtest.OpenAt(t, "example.toml", "layer")
 	before := m.H
 	p := m.Page(m.ListWidth())
 	id := p.Rows[m.At(p)].Id
 	benchtest.Press(m, "+")
 	p = m.Page(m.ListWidth())
-	if got := p.Rows[m.At(p)].Id; got != id || m.Trouble {
+	if got := p.Rows[m.At(p)].Id; got != id || m.Trouble || m.H == before {
 		t.Fatalf("moved %s, in hand is %s: %s", id, got, m.Says)
 	}
 	benchtest.Press(m, "-")

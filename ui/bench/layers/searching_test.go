@@ -17,6 +17,7 @@ import (
 	"contralay/ui/bench"
 	"contralay/ui/bench/benchtest"
 	"contralay/ui/bench/desk"
+	"contralay/ui/bench/layers"
 )
 
 // ofFour is a branch of four sizes that no search proves in a moment.
@@ -46,8 +47,19 @@ func searched(t *testing.T, search time.Duration) (m *desk.Model, looks *int) {
 		t.Fatal(err)
 	}
 	looks = new(int)
-	return benchtest.Ready(bench.New(desk.Config{Doc: d, Path: "test.toml", Cat: benchtest.Catalogue(t), Search: search,
+	return benchtest.Ways(bench.New(desk.Config{Doc: d, Path: "test.toml", Cat: benchtest.Catalogue(t), Search: search,
 		Now: func() time.Time { *looks++; return time.UnixMilli(int64(10 * *looks)) }})), looks
+}
+
+// alone is a bench that has nothing but the search worked out at its step Layers: what it finds does not hang on the rest.
+func alone(m *desk.Model) *desk.Model {
+	m.Tables.Steps = slices.Clone(m.Tables.Steps)
+	for k := range m.Tables.Steps {
+		if s := &m.Tables.Steps[k]; s.Kind == layers.Step {
+			s.Beside = layers.SearchOn
+		}
+	}
+	return m
 }
 
 // slice reports whether what runs beside the screen is a slice of a search: how the branch could be otherwise comes first.
@@ -142,7 +154,7 @@ func TestNothingIsSearchedUnasked(t *testing.T) {
 // row, and what is proposed stays. A note offers what is better.
 func TestFoundLayUpsMoveNothing(t *testing.T) {
 	m, _ := searched(t, 400*time.Millisecond)
-	key, lacks := worsened(t, m)
+	key, lacks := worsened(t, alone(m))
 	cmd := benchtest.Update(m, benchtest.Message("right"))
 	before, proposed := keysOf(m), m.Sheet.Branches[m.Branch].As
 	benchtest.OnRow(t, m, "make  ")
@@ -186,7 +198,7 @@ func TestFoundLayUpsMoveNothing(t *testing.T) {
 // A changed branch drops the search of what it was, and nothing of it is taken for another question.
 func TestChangedBranchDropsTheSearch(t *testing.T) {
 	m, _ := searched(t, 400*time.Millisecond)
-	cmd := benchtest.Update(m, benchtest.Message("right"))
+	cmd := benchtest.Update(alone(m), benchtest.Message("right"))
 	if cmd == nil {
 		t.Fatal("it does not search")
 	}

@@ -155,15 +155,17 @@ func (h *hand) row(key string) desk.Row {
 	for range 2000 {
 		p := h.m.Page(h.m.ListWidth())
 		want, at := slices.IndexFunc(p.Rows, func(r desk.Row) bool { return r.Key == key }), h.m.At(p)
-		switch {
-		case want < 0:
+		if want < 0 {
 			h.t.Fatalf("no row %q on %s:\n%s", key, h.m.Title(), benchtest.View(h.m))
-		case at < want:
-			h.press("down")
-		case at > want:
-			h.press("up")
-		default:
+		}
+		if at == want {
 			return p.Rows[at]
+		}
+		for ; at < want; at++ { // with no look at the rows that are passed
+			h.press("down")
+		}
+		for ; at > want; at-- {
+			h.press("up")
 		}
 	}
 	h.t.Fatalf("row %q is not reached", key)

@@ -20,7 +20,7 @@ func TestTenSideBySide(t *testing.T) {
 		{"2.4", "is that the right reel?", 2.4, true},
 		{"80", "out of range: 0.20 to 30.00 mm", 0, true},
 	} {
-		m := benchtest.Open(t, "demo.toml")
+		m := benchtest.Open(t, "example.toml")
 		benchtest.Press(m, "enter", "enter", c.typed, "enter")
 		got := 0.0
 		for _, r := range m.H.Reels {

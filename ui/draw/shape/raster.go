@@ -87,6 +87,10 @@ type pixel struct {
 // else what most of it is.
 func (b *builder) pixels(f field) []pixel {
 	all := samples(f, b.shapes)
+	shown := make([]pixel, len(b.shapes)+1) // what a shape's number looks like: the terminal's own colours are looked up once
+	for n, s := range b.shapes {
+		shown[n+1] = pixel{s.paint.colour.As(b.depth), s.paint.shade, true}
+	}
 	out := make([]pixel, f.w*f.h)
 	for p := range out {
 		of := all[p*side*side : (p+1)*side*side]
@@ -95,13 +99,12 @@ func (b *builder) pixels(f field) []pixel {
 			same = same && v == first
 		}
 		switch {
-		case same && first == 0:
 		case same:
-			out[p] = pixel{b.shapes[first-1].paint.colour.As(b.depth), b.shapes[first-1].paint.shade, true}
+			out[p] = shown[first]
 		case b.depth >= draw.Colours256:
 			out[p] = pixel{b.mean(of).As(b.depth), solid, true}
 		default:
-			out[p] = b.most(of)
+			out[p] = most(of, shown)
 		}
 	}
 	return out
@@ -127,7 +130,7 @@ func (b *builder) mean(of []uint16) draw.Colour {
 }
 
 // most is what most samples of a pixel show, the foremost where two are equal.
-func (b *builder) most(of []uint16) pixel {
+func most(of []uint16, shown []pixel) pixel {
 	type look struct {
 		p pixel
 		n int
@@ -135,12 +138,7 @@ func (b *builder) most(of []uint16) pixel {
 	var seen [side * side]look
 	n, best := 0, 0
 	for _, v := range of {
-		p := pixel{}
-		if v > 0 {
-			paint := b.shapes[v-1].paint
-			p = pixel{paint.colour.As(b.depth), paint.shade, true}
-		}
-		k := 0
+		p, k := shown[v], 0
 		for k < n && seen[k].p != p {
 			k++
 		}

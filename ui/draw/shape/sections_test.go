@@ -11,6 +11,7 @@ import (
 	"contralay/calc"
 	"contralay/model/catalogue"
 	"contralay/model/file"
+	"contralay/model/shorttest"
 	"contralay/model/unit"
 	"contralay/ui/cross"
 	"contralay/ui/draw"
@@ -43,7 +44,11 @@ var harnesses = sync.OnceValues(func() ([]named, error) {
 		return nil, err
 	}
 	var out []named
-	for _, name := range []string{"demo", "example", "built-up", "trunk", "whole"} {
+	names := []string{"demo", "example", "built-up", "trunk"}
+	if shorttest.Long() { // with a large one, that takes longer to lay than to draw
+		names = append(names, "whole")
+	}
+	for _, name := range names {
 		d, err := file.Load(filepath.Join("..", "..", "..", "testdata", name+".toml"))
 		if err != nil {
 			return nil, err

@@ -40,14 +40,17 @@ func Of(heavy bool) *Face {
 	return &regular
 }
 
-// of is how wide a sign is, in sizes of the face; has is whether the face has it.
-func (f *Face) of(r rune) (wide float64, has bool) {
+// open reads the face when it is asked for first, and keeps others off it: one who measures a text at a time.
+func (f *Face) open() {
 	f.once.Do(func() {
 		f.face, _ = sfnt.Parse(f.TTF) // the bytes are the program's own, and a test reads them
 		f.wide = map[rune]float64{}
 	})
 	f.mu.Lock()
-	defer f.mu.Unlock()
+}
+
+// of is how wide a sign is, in sizes of the face; has is whether the face has it. The face is open.
+func (f *Face) of(r rune) (wide float64, has bool) {
 	w, known := f.wide[r]
 	if !known {
 		w = -1
@@ -68,6 +71,8 @@ func (f *Face) of(r rune) (wide float64, has bool) {
 // Width is how wide a text is at a size, both in mm. The size is that of the face, not the height
 // of a letter.
 func (f *Face) Width(text string, size unit.Millimetre) unit.Millimetre {
+	f.open()
+	defer f.mu.Unlock()
 	sum := 0.0
 	for _, r := range text {
 		w, _ := f.of(r)
@@ -78,6 +83,8 @@ func (f *Face) Width(text string, size unit.Millimetre) unit.Millimetre {
 
 // Lacks are the signs of a text that the face does not have.
 func (f *Face) Lacks(text string) []rune {
+	f.open()
+	defer f.mu.Unlock()
 	var out []rune
 	for _, r := range text {
 		if _, has := f.of(r); !has {

@@ -200,7 +200,7 @@ func TestAllAtOnceOrLater(t *testing.T) {
 // screen and on the list of what was built; whoever decides it puts a name to it, and until then
 // the end of the run has it as open.
 func TestDeviationsBelong(t *testing.T) {
-	m := runOf(t, "demo.toml", run.CutStep)
+	m := runOf(t, "example.toml", run.CutStep)
 	say := func(row, words string) {
 		t.Helper()
 		benchtest.GoTo(t, m, "@"+row, "enter")

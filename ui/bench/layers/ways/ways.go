@@ -56,12 +56,17 @@ type Outcome struct {
 }
 
 // ground is all that the ways of a branch are worked out from. What rests on the same ground holds, whatever sheet
-// it was worked out for: an undo finds again what was there before.
+// it was worked out for: an undo finds again what was there before, and so does a step up and down again.
 type ground struct {
 	h      *model.Harness
 	cat    *catalogue.Catalogue
 	branch int
 	lies   string // how the branches lie that are only proposed
+}
+
+// same reports whether two grounds hold the same.
+func (g ground) same(o ground) bool {
+	return g.branch == o.branch && g.cat == o.cat && g.lies == o.lies && g.h.Same(o.h)
 }
 
 // table is what the table keeps while the bench is open.
@@ -97,7 +102,7 @@ func groundOf(m *desk.Model) ground {
 
 // on is what is worked out on a ground; nil where nothing is kept of it.
 func (t *table) on(g ground) *worked {
-	if n := slices.IndexFunc(t.kept, func(w *worked) bool { return w.on == g }); n >= 0 {
+	if n := slices.IndexFunc(t.kept, func(w *worked) bool { return w.on.same(g) }); n >= 0 {
 		return t.kept[n]
 	}
 	return nil
