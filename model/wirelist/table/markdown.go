@@ -90,7 +90,8 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 		case len(trimmed) > l.CellBytes:
 			return nil, &Error{Place{File: name, Row: n}, fmt.Sprintf("has %d bytes", len(trimmed)),
 				fmt.Sprintf("lines of up to %d", l.CellBytes)}
-		case strings.HasPrefix(trimmed, "|") || strings.Count(trimmed, "|") > 1 && !isHeading(trimmed) && (before || !isBarredLine(trimmed)),
+		case strings.HasPrefix(trimmed, "|"),
+			strings.Count(trimmed, "|") > 1 && !isHeading(trimmed) && (before || !isBarredLine(trimmed)),
 			strings.Contains(trimmed, "|") && (!before && head || before && ruled): // a rule below, or above, makes one bar enough
 			row.Cells, row.First = tableCells(trimmed), !before
 			if !before {

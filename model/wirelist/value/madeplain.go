@@ -8,7 +8,8 @@ import (
 )
 
 // MadePlain is the key to the short forms of a column of colours that mean two colours, "bl" and "gr", where the other cells leave one of
-// the two: beside "bk" stands blue, beside "gy" green; "br" is brown where nothing else is. A cable of four pairs has blue, orange, green and brown, each with a white one
+// the two: beside "bk" stands blue, beside "gy" green; "br" is brown where nothing else is. A cable of four pairs has blue, orange,
+// green and brown, each with a white one
 // that has its stripe (common practice, no source). nil where no cell has such a form, or nothing says what it means.
 func MadePlain(cells []string, lang string) ColourKey {
 	words := map[string]bool{}
