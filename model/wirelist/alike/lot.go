@@ -8,6 +8,7 @@ import (
 
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
 )
 
 // lot is the pieces of some lines, those before the arrow and those behind it.
@@ -63,10 +64,9 @@ func bareSizes(side [][]piece) {
 }
 
 // isGauge reports whether a text is a number that wires of a harness have as their gauge, AWG 4 to 28, or with decimals as their
-// section in mm² (ISO 6722-1 table 2, and 0.14, 0.25, 0.34 of IEC 60228).
+// section in mm².
 func isGauge(text string) bool {
-	switch strings.Replace(text, ",", ".", 1) {
-	case "0.13", "0.14", "0.22", "0.25", "0.34", "0.35", "0.5", "0.50", "0.75", "1.0", "1.25", "1.5", "2.0", "2.5", "3.0", "4.0", "5.0", "6.0":
+	if value.IsSection(text) {
 		return true
 	}
 	n, err := strconv.Atoi(text)

@@ -52,6 +52,7 @@ func (l *Look) settle() {
 	l.slashed()
 	l.runsByCells()
 	ends.endsInPlaceOfNumbers()
+	ends.plugNumbers()
 	l.plugs()
 	l.farDevice()
 	l.deviceOfPins()

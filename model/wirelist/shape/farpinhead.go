@@ -24,14 +24,15 @@ func (h Headings) pinsBehindFar(cols []Column) {
 		case c.Field == name.FieldTo && to >= 0:
 			return
 		case c.Field == name.FieldTo, near >= 0 && to < 0 && (c.Field == name.FieldKeep || c.Field == name.FieldConnector && near < i-1) &&
-			!c.Given && i+1 < len(cols) && h.headsPins(cols[i+1].Head) && (name.IsWordsOf(h.pinHead(cols[i+1].Head), c.Head) ||
-			headsSide(c.Head, strings.Join(withoutLast(h.pinHead(cols[i+1].Head)), " "))):
+			!c.Given && i+1 < len(cols) && (h.headsPins(cols[i+1].Head) && (name.IsWordsOf(h.pinHead(cols[i+1].Head), c.Head) ||
+			headsSide(c.Head, strings.Join(withoutLast(h.pinHead(cols[i+1].Head)), " "))) || h.isFarPinHead(cols[i+1].Head)):
 			to = i
-		case near < 0 && !c.Given && (c.Field == name.FieldPin || c.Field == name.FieldKeep && h.headsPins(c.Head)):
+		case near < 0 && !c.Given && (c.Field == name.FieldPin || c.Field == name.FieldNumber || c.Field == name.FieldKeep && h.headsPins(c.Head)):
 			near = i
 		}
 	}
 	if to < 0 || near < 0 || near > to || to+1 >= len(cols) || cols[to+1].Given || cols[to+1].Field != name.FieldToPin &&
+		!h.isFarPinHead(cols[to+1].Head) &&
 		(cols[to+1].Field != name.FieldKeep || !h.headsPins(cols[to+1].Head) || !h.isOfHead(cols[to+1].Head, cols[to].Head)) {
 		return
 	}
@@ -39,9 +40,33 @@ func (h Headings) pinsBehindFar(cols []Column) {
 	if headsSide(cols[to].Head, strings.Join(withoutLast(h.pinHead(cols[to+1].Head)), " ")) {
 		cols[to].known, cols[to+1].known = true, true
 	}
-	if cols[near].Field == name.FieldKeep {
+	switch cols[near].Field {
+	case name.FieldKeep:
 		h.ofDevice(&cols[near], name.FieldPin)
+	case name.FieldNumber:
+		cols[near].Field = name.FieldPin // the far end has its own
 	}
+}
+
+// isFarPinHead reports whether a heading is a word for cavities beside one for the other side: "Far pin", "Dest. terminal", "Pin there".
+func (h Headings) isFarPinHead(head string) bool {
+	w := name.Words(table.Fold(head))
+	if len(w) != 2 {
+		return false
+	}
+	if h.Words[w[0]].Field == name.FieldPin {
+		w[0], w[1] = w[1], w[0]
+	}
+	return h.Words[w[1]].Field == name.FieldPin && isFarSide(w[0])
+}
+
+// isFarSide reports whether a word is one for the other side of a wire.
+func isFarSide(w string) bool {
+	switch w {
+	case "other", "far", "remote", "mate", "mating", "opposite", "dest", "destination", "there", "their", "its", "device":
+		return true
+	}
+	return false
 }
 
 // headsPins reports whether a heading is some words and a word for cavities behind them, "Dash pin".
@@ -76,11 +101,7 @@ func (h Headings) isOfHead(pins, of string) bool {
 		len(w[0]) > 2 && strings.HasPrefix(far[0], w[0]):
 		return true
 	}
-	switch w[0] {
-	case "other", "far", "remote", "mate", "mating", "opposite", "dest", "destination", "there", "their", "its", "device":
-		return true
-	}
-	return false
+	return isFarSide(w[0])
 }
 
 // withoutLast is some words but the last.

@@ -107,8 +107,7 @@ func SizeAndColour(text string, bare Bare, lang string, mark Mark) (Gauge, bool)
 	open, in := strings.LastIndexByte(text, '('), ""
 	if open > 0 && strings.HasSuffix(text, ")") { // "22 white (shielded)"
 		in = text[open+1 : len(text)-1]
-	} else if open = strings.LastIndex(text, ", "+
-		""); open > 0 && strings.HasPrefix(table.Fold(text[open+2:]), "twist") { // "22 white, twisted"
+	} else if open = strings.LastIndex(text, ", "); open > 0 && strings.HasPrefix(table.Fold(text[open+2:]), "twist") { // "22, twisted"
 		in = strings.TrimSpace(text[open+2:])
 	}
 	if in != "" {

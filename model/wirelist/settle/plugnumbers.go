@@ -1,0 +1,38 @@
+package settle
+
+import (
+	"slices"
+	"strings"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/table"
+)
+
+// plugNumbers takes a column of numbers, which beside a far end would be those of the wires, for the cavities of the plug that the
+// title names.
+//
+//	Plug X3 (12 way)
+//	No. | Signal  | Colour | To
+//	A1  | crank + | red    | Crank sensor
+func (l endColumns) plugNumbers() {
+	if l.AnotherPin(-1) || !l.Has(l.Cols, name.FieldTo) || l.Has(l.Cols, name.FieldFrom, name.FieldFromPin, name.FieldRun, name.FieldVia,
+		name.FieldConnector, name.FieldDevicePin) {
+		return
+	}
+	number := l.Holds(l.Cols, name.FieldWire)
+	if number < 0 || l.Cols[number].Given || l.Heads.Words[strings.Join(name.Words(table.Fold(l.Cols[number].Head)), " ")].Field !=
+		name.FieldNumber {
+		return
+	}
+	if p := &l.Prof[number]; p.Unique() && p.All(p.Cavities) && p.Filled > 1 && (l.Has(l.Cols, name.FieldToPin) ||
+		namesStrip(l.Titled()) || countsWays(l.Titled())) {
+		l.Cols[number].Field = name.FieldPin
+	}
+}
+
+// countsWays reports whether a title says how many cavities there are, "BCM (11 way)".
+func countsWays(title string) bool {
+	return slices.ContainsFunc(name.Words(table.Fold(title)), func(w string) bool {
+		return name.CountWord(strings.TrimLeft(w, "0123456789")) == "cavities"
+	})
+}
