@@ -50,7 +50,7 @@ func (f *finder) alikeFrom(i int) int {
 	n, first := 0, ""
 	for i+n < len(rows) {
 		r := rows[i+n]
-		if len(r.Cells) != 1 || r.Level > 0 || f.t.Marked && !r.Prose || len(r.Cells[0]) > mostLine ||
+		if i+n+1 < len(rows) && rows[i+n+1].Line == r.Line || len(r.Cells) != 1 || r.Level > 0 || f.t.Marked && !r.Prose || len(r.Cells[0]) > mostLine ||
 			strings.HasSuffix(r.Cells[0], ":") || isFullSentence(r.Cells[0]) {
 			break
 		}

@@ -7,6 +7,7 @@ import (
 	"contralay/model/wirelist/alike"
 	"contralay/model/wirelist/grid"
 	"contralay/model/wirelist/point"
+	"contralay/model/wirelist/runline"
 	"contralay/model/wirelist/sentence"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/signoff"
@@ -49,6 +50,9 @@ func Find(h shape.Headings, t table.Table) (all []Block, over []table.Row) {
 			band.Rows, band.Marked = rows, false
 		}
 		band.Rows = mirrored(h, &band)
+		if h.HeadLine() == 0 && !h.Numbered() {
+			band.Rows = runline.Chained(band.Rows)
+		}
 		made, heads := grid.Apart(h, &band)
 		if heads != nil {
 			band.Rows = made
