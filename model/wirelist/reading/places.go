@@ -30,7 +30,8 @@ func places(l *look) []shape.Column {
 			of = append(of, i)
 		}
 	}
-	if len(of) != 2 || !l.Prof[of[0]].Unique() || l.Prof[of[0]].Prose > 0 || !l.HeadsDevice(of[0]) {
+	if len(of) != 2 || !l.Prof[of[0]].Unique() || l.Prof[of[0]].Prose > 0 || !l.HeadsDevice(of[0]) ||
+		l.EndsInPin(l.Cols[of[1]].Head) { // the second holds cavities, too
 		return nil
 	}
 	cols := slices.Clone(l.Cols)

@@ -205,7 +205,7 @@ func (l *Look) settleOne(i int, c *shape.Column) {
 		switch {
 		case l.countsCores(i):
 			c.Field = name.FieldKeep
-		case !l.another(i, name.FieldGauge) && (p.Most(p.Sized) || p.Sized > 1 && p.All(p.Sized+column.Drains(l.Src.Rows, i))) &&
+		case !l.another(i, name.FieldGauge) && (p.Most(p.Sized) || p.Sized > 1 && p.All(p.Sized+p.States+column.Drains(l.Src.Rows, i))) &&
 			!column.AreSeries(l.Src.Rows, i):
 			c.Field = name.FieldGauge // "1.5 mm² brown"
 		case (p.Coloured() || column.AreCoreColours(l.Src.Rows, i, p, l.Lang)) && !l.another(i, name.FieldColour):
