@@ -216,6 +216,10 @@ func (l *Look) settleOne(i int, c *shape.Column) {
 		case p.Most(p.Words) && p.Most(p.Long) && 2*p.States < p.Filled && !l.another(i, name.FieldSignal):
 			c.Field = name.FieldSignal // names of circuits
 		}
+	case name.FieldNote:
+		if p.Filled > 1 && p.All(p.Sized) && p.Colours == 0 && !l.Has(l.Cols, name.FieldGauge, name.FieldColour) {
+			c.Field, c.Against = name.FieldGauge, true // "red 22 AWG" below "Note"
+		}
 	case name.FieldSpec:
 		if w := name.Words(table.Fold(c.Head)); (len(w) == 1 && (w[0] == "type" || w[0] == "typ" || w[0] == "tipo")) && !p.Most(p.Specs) {
 			c.Field = name.FieldKeep
