@@ -50,7 +50,7 @@ func (f *finder) alikeFrom(i int) int {
 	n, first := 0, ""
 	for i+n < len(rows) {
 		r := rows[i+n]
-		if len(r.Cells) != 1 || r.Level > 0 || f.t.Marked && !r.Prose || len(r.Cells[0]) > mostLine ||
+		if i+n+1 < len(rows) && rows[i+n+1].Line == r.Line || len(r.Cells) != 1 || r.Level > 0 || f.t.Marked && !r.Prose || len(r.Cells[0]) > mostLine ||
 			strings.HasSuffix(r.Cells[0], ":") || isFullSentence(r.Cells[0]) {
 			break
 		}
@@ -124,7 +124,21 @@ func (f *finder) run(r table.Row) (from, to string, rest []string) {
 	if l, ok := f.ends[r.Line]; ok {
 		return l.From, l.To, []string{l.Colour, l.Size, l.Remark, l.Signal}
 	}
-	return runline.Part(r.Cells[0])
+	if p, ok := f.lines[r.Cells[0]]; ok {
+		return p.from, p.to, slices.Clone(p.rest)
+	}
+	from, to, rest = runline.Part(r.Cells[0])
+	if f.lines == nil {
+		f.lines = map[string]partedRun{}
+	}
+	f.lines[r.Cells[0]] = partedRun{from, to, rest}
+	return from, to, slices.Clone(rest)
+}
+
+// partedRun is what package runline makes of a line; most lines are asked for several times.
+type partedRun struct {
+	from, to string
+	rest     []string
 }
 
 // cavityLines is how many rows from one on are cavities that are parted together.

@@ -7,6 +7,7 @@ import (
 	"contralay/model/wirelist/alike"
 	"contralay/model/wirelist/grid"
 	"contralay/model/wirelist/point"
+	"contralay/model/wirelist/runline"
 	"contralay/model/wirelist/sentence"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/signoff"
@@ -50,6 +51,9 @@ func Find(h shape.Headings, t table.Table) (all []Block, over []table.Row) {
 			band.Rows, band.Marked = rows, false
 		}
 		band.Rows = twoside.Rows(h, &band)
+		if h.HeadLine() == 0 && !h.Numbered() {
+			band.Rows = runline.Chained(band.Rows)
+		}
 		made, heads := grid.Apart(h, &band)
 		if heads != nil {
 			band.Rows = made
@@ -77,15 +81,16 @@ type finder struct {
 	h        shape.Headings
 	t        *table.Table
 	all      []Block
-	current  *Block             // the one that rows go to; nil before the first and behind a list of points
-	pending  []table.Row        // texts that belong to no block yet
-	path     []table.Row        // the headings of Markdown above
-	talk     sentence.Talk      // what the sentences since the last of them were about
-	padHeads map[string]padHead // what begins several ends of the sheet; nil before anyone asks
-	cavities map[int]alike.Line // the lines that are parted together, by their number: of a cavity each
-	ends     map[int]alike.Line // and of both ends
-	loose    *bool              // what looseEnds says; nil before anyone asks
-	far      *point.FarMarks    // what farMarks gives; nil before anyone asks
+	current  *Block               // the one that rows go to; nil before the first and behind a list of points
+	pending  []table.Row          // texts that belong to no block yet
+	path     []table.Row          // the headings of Markdown above
+	talk     sentence.Talk        // what the sentences since the last of them were about
+	padHeads map[string]padHead   // what begins several ends of the sheet; nil before anyone asks
+	cavities map[int]alike.Line   // the lines that are parted together, by their number: of a cavity each
+	ends     map[int]alike.Line   // and of both ends
+	loose    *bool                // what looseEnds says; nil before anyone asks
+	far      *point.FarMarks      // what farMarks gives; nil before anyone asks
+	lines    map[string]partedRun // what run makes of each line that was asked for
 }
 
 func (f *finder) find() ([]Block, []table.Row) {

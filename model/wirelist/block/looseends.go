@@ -17,7 +17,7 @@ func (f *finder) looseEnds() bool {
 		if len(r.Cells) != 1 {
 			continue
 		}
-		from, to, _ := runline.Part(r.Cells[0])
+		from, to, _ := f.run(r)
 		for _, e := range []string{from, to} {
 			if !runline.IsLooseEnd(e) {
 				continue

@@ -7,7 +7,6 @@ import (
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/point"
 	"contralay/model/wirelist/table"
-	"contralay/model/wirelist/value"
 )
 
 // points is how many rows from one on are a list of cavities, a point each; 0 where they are none.
@@ -38,7 +37,7 @@ func (f *finder) points(i int) int {
 		if !ok || seen[pin] || !point.IsShortName(point.PartsOf(text).Signal) {
 			return 0
 		}
-		if isNetLike(text) {
+		if point.IsNetLike(text) {
 			nets++
 		}
 		seen[pin] = true
@@ -91,29 +90,6 @@ func isDashed(text string) bool {
 	pin, rest, ok := strings.Cut(text, " ")
 	return ok && name.IsCavity(pin) && (strings.HasPrefix(rest, "- ") || strings.HasPrefix(rest, "– ") || strings.HasPrefix(rest, "= ") ||
 		strings.HasPrefix(rest, ": "))
-}
-
-// isNetLike reports whether a text has a word that names of nets have and things to do have not: a voltage, a ground, a
-// colour, a state.
-func isNetLike(text string) bool {
-	if name.StateOf(text) != name.Used || text == "" || strings.HasSuffix(text, "+") || strings.HasSuffix(text, "-") {
-		return true
-	}
-	for _, w := range name.Words(table.Fold(text)) {
-		switch w {
-		case "v", "gnd", "ground", "supply", "feed", "signal", "data", "sense", "sensor", "can", "tx", "rx", "shield", "output",
-			"input", "vcc",
-			"return", "common", "lamp", "motor", "masse", "coil", "relay", "channel", "power", "earth":
-			return true
-		}
-		if volts := strings.TrimSuffix(w, "v"); volts != w && volts != "" && strings.Trim(volts, "0123456789") == "" {
-			return true
-		}
-		if _, ok := value.ParseColour(w, ""); ok && len(w) > 2 {
-			return true
-		}
-	}
-	return false
 }
 
 // saysPins reports whether the heading or the line above a row says that pins follow.

@@ -31,7 +31,7 @@ func namesBehind(rows []table.Row) {
 			return
 		}
 		seen[table.Fold(r.Cells[runNote])] = true
-		if isNetLike(r.Cells[runNote]) {
+		if point.IsNetLike(r.Cells[runNote]) {
 			nets++
 		}
 	}

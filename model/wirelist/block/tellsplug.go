@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/point"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 )
@@ -55,7 +56,7 @@ func (c Colours) Wires() bool {
 		if ground {
 			grounds++
 		}
-		if ground || isNetLike(n) {
+		if ground || point.IsNetLike(n) {
 			nets++
 		}
 	}

@@ -25,7 +25,7 @@ func Unread(t *table.Table, blocks []Block) (all [][]table.Row) {
 			if name.Ordinal(pin) != n+1 {
 				break
 			}
-			if isNetLike(text) {
+			if point.IsNetLike(text) {
 				nets++
 			}
 		}

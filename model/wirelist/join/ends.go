@@ -19,6 +19,7 @@ import (
 // now that every list is read.
 func Ends(im *draft.Importer) {
 	partSpaced(im)
+	partSigned(im)
 	bare, numbered, pinned := map[string]int{}, map[string]int{}, map[string]bool{}
 	each := func(f func(it *draft.Item, e *draft.End)) {
 		for _, it := range im.Items {

@@ -11,9 +11,13 @@ func Key(name string) string {
 	return strings.Join(append(Words(table.Fold(name)), PlusMinus(name)...), " ")
 }
 
-// PlusMinus keeps what tells the two sides of a pair apart, which words drop.
+// PlusMinus keeps what tells the two sides of a pair apart, which words drop; a remark in brackets may stand behind it.
 func PlusMinus(signal string) []string {
-	switch s := strings.TrimSpace(signal); {
+	s := strings.TrimSpace(signal)
+	if strings.HasSuffix(s, ")") && strings.ContainsAny(s, "+-−") {
+		s = strings.TrimSpace(WithoutBrackets(s)) // "Battery + (M8 ring)"
+	}
+	switch {
 	case strings.HasSuffix(s, "+"):
 		return []string{"+"}
 	case strings.HasSuffix(s, "-") || strings.HasSuffix(s, "−"):

@@ -13,6 +13,9 @@ func ValuesBehind(text string) (front string, pieces []string) {
 	if open < 0 || !strings.HasSuffix(text, ")") {
 		return valuesInTail(text)
 	}
+	if colour, size := WireValues(text[open+1 : len(text)-1]); colour != "" && size != "" && !strings.ContainsAny(text[open:], ",;") {
+		return strings.TrimSpace(text[:open]), []string{colour, size} // "(red 20 AWG)"
+	}
 	bare := false
 	for p := range strings.FieldsFuncSeq(text[open+1:len(text)-1], func(r rune) bool { return r == ',' || r == ';' }) {
 		p = strings.TrimSpace(p)

@@ -193,10 +193,31 @@ func bare(l *look) []shape.Column {
 	default:
 		return nil
 	}
+	if signal < 0 && len(ends) == 2 {
+		signal = l.soleText(cols)
+	}
 	if signal >= 0 && !cols[signal].Given {
 		cols[signal].Field = name.FieldSignal
 	}
 	return cols
+}
+
+// soleText is the one column that is left of a list of both ends without headings and holds texts, hardly one of them twice: the names of
+// the wires; −1 where there is none, or several.
+func (l *look) soleText(cols []shape.Column) (at int) {
+	at = -1
+	for i, c := range cols {
+		p := &l.Prof[i]
+		if c.Field != name.FieldKeep || c.Given || p.Filled == 0 {
+			continue
+		}
+		if at >= 0 || 2*p.Filled < len(l.Src.Rows) || 4*p.Distinct < 3*p.Filled || p.Prose > 0 || 2*p.States > p.Filled ||
+			2*(p.Numbers+p.Cavities+p.Sizes+p.Colours+p.Lengths+p.Ends) > p.Filled {
+			return -1
+		}
+		at = i
+	}
+	return at
 }
 
 // points reads the points of a list that package block has parted in a cavity and its name.

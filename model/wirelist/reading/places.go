@@ -32,7 +32,7 @@ func places(l *look) []shape.Column {
 		}
 	}
 	if len(of) != 2 || !l.Prof[of[0]].Unique() || l.Prof[of[0]].Prose > 0 || !l.HeadsDevice(of[0]) ||
-		pads.OfTwo(l.Src.Rows, of[0], of[1]) { // the second are pads, too, and no devices
+		pads.OfTwo(l.Src.Rows, of[0], of[1]) || l.EndsInPin(l.Cols[of[1]].Head) { // the second are pads or cavities, too, and no devices
 		return nil
 	}
 	cols := slices.Clone(l.Cols)

@@ -80,7 +80,12 @@ func (v *valueReader) size() {
 			it.Gauge.Spec = cell
 		}
 	}
-	if cell, col := v.cell(name.FieldGauge); cell != "" {
+	cell, col := v.cell(name.FieldGauge)
+	if name.StateOf(cell) == name.Blank && b.Has(name.FieldPin) && it.Signal == "" && value.IsNothing(b.Cell(v.cells, name.FieldSignal)) &&
+		value.IsNothing(b.Cell(v.cells, name.FieldTo)) {
+		cell = "" // "NC": nothing stands in the cavity
+	}
+	if cell != "" {
 		g, ok := value.ParseGauge(cell, b.Cols[col].Bare, b.Mark)
 		if !ok {
 			g, ok = value.SizeAndColour(cell, b.Cols[col].Bare, b.Lang, b.Mark)

@@ -5,6 +5,7 @@ import (
 
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/point"
+	"contralay/model/wirelist/value"
 )
 
 // labelBefore parts the name of a wire, with a colon, an equals sign or a dash behind it, off its near end: "Bilge pump:
@@ -18,10 +19,10 @@ func labelBefore(from string) (label, end string) {
 		}
 	}
 	front, back = strings.TrimSpace(front), strings.TrimSpace(back)
-	if !ok || front == "" || back == "" || name.IsCavity(back) || strings.Contains(front, ":") || !point.IsShortName(front) {
+	if !ok || front == "" || back == "" || name.IsCavity(back) && !value.IsDigit(front[0]) || strings.Contains(front, ":") || !point.IsShortName(front) {
 		return "", from
 	}
-	if !strings.ContainsAny(back, " :-./") && len(back) < 5 && back == strings.ToUpper(back) {
+	if !strings.ContainsAny(back, " :-./") && len(back) < 5 && back == strings.ToUpper(back) && !value.IsDigit(front[0]) {
 		return "", from // "Box: GND"
 	}
 	return front, back

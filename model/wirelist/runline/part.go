@@ -14,6 +14,9 @@ func Part(text string) (from, to string, rest []string) {
 	if from, to, rest = plain(text); from != "" {
 		return from, to, rest
 	}
+	if from, to, rest = behindEnd(text); from != "" {
+		return from, to, rest
+	}
 	if strings.HasSuffix(text, ":") {
 		return "", "", nil // a title
 	}

@@ -3,6 +3,7 @@ package settle
 import (
 	"slices"
 
+	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
@@ -39,15 +40,16 @@ func (l *Look) tagsCircuits(i int) bool {
 }
 
 // startsRuns reports whether a column that nobody knows stands first in a list of both ends, no column numbers the wires, and
-// another has their names.
+// another has their names; one that is a series, "W100", "W101", may stand anywhere.
 //
 //	Mark | Function | From     | To
 //	B01  | Bilge    | Panel 12 | Float switch
 func (l *Look) startsRuns(i int) bool {
 	c := &l.Cols[i]
 	w := name.Words(table.Fold(c.Head))
-	return c.Field == name.FieldKeep && i == 0 && !l.another(i, name.FieldWire) && l.another(i, name.FieldFrom) &&
-		l.another(i, name.FieldTo) && (l.another(i, name.FieldSignal) || l.hasWords(i)) && !name.IsRemark(w) && !name.IsMeasure(w)
+	series := column.AreSeries(l.Src.Rows, i)
+	return c.Field == name.FieldKeep && (i == 0 || series) && !l.another(i, name.FieldWire) && l.another(i, name.FieldFrom) &&
+		l.another(i, name.FieldTo) && (series || l.another(i, name.FieldSignal) || l.hasWords(i)) && !name.IsRemark(w) && !name.IsMeasure(w)
 }
 
 // hasWords reports whether one column other than one, and no second, is of words and nobody knows what it is.

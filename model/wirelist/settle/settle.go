@@ -207,7 +207,7 @@ func (l *Look) settleOne(i int, c *shape.Column) {
 		switch {
 		case l.countsCores(i):
 			c.Field = name.FieldKeep
-		case !l.another(i, name.FieldGauge) && (p.Most(p.Sized) || p.Sized > 1 && p.All(p.Sized+column.Drains(l.Src.Rows, i))) &&
+		case !l.another(i, name.FieldGauge) && (p.Most(p.Sized) || p.Sized > 1 && p.All(p.Sized+p.States+column.Drains(l.Src.Rows, i))) &&
 			!column.AreSeries(l.Src.Rows, i):
 			c.Field = name.FieldGauge // "1.5 mm² brown"
 		case (p.Coloured() || column.AreCoreColours(l.Src.Rows, i, p, l.Lang)) && !l.another(i, name.FieldColour):
@@ -217,6 +217,10 @@ func (l *Look) settleOne(i int, c *shape.Column) {
 			c.Field = name.FieldSignal // what they do; another column numbers them
 		case p.Most(p.Words) && p.Most(p.Long) && 2*p.States < p.Filled && !l.another(i, name.FieldSignal):
 			c.Field = name.FieldSignal // names of circuits
+		}
+	case name.FieldNote:
+		if p.Filled > 1 && p.All(p.Sized) && p.Colours == 0 && !l.Has(l.Cols, name.FieldGauge, name.FieldColour) {
+			c.Field, c.Against = name.FieldGauge, true // "red 22 AWG" below "Note"
 		}
 	case name.FieldSpec:
 		if w := name.Words(table.Fold(c.Head)); (len(w) == 1 && (w[0] == "type" || w[0] == "typ" || w[0] == "tipo")) && !p.Most(p.Specs) {

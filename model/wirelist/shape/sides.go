@@ -140,6 +140,9 @@ func (h Headings) Sides(cols []Column) {
 			cols[i].Field = name.FieldFromPin
 		case f == name.FieldPin && cols[i].Of == "" && ends && side == name.FieldTo && !has(name.FieldToPin):
 			cols[i].Field = name.FieldToPin
+		case f == name.FieldNumber && has(name.FieldTo) && has(name.FieldWire) && !has(name.FieldPin) && !has(name.FieldFrom) &&
+			!has(name.FieldFromPin) && !has(name.FieldRun) && !has(name.FieldConnector):
+			cols[i].Field = name.FieldPin // ids stand beside it, and nothing else says where the wires start
 		case f == name.FieldNumber && (ends || has(name.FieldPin)):
 			another := has(name.FieldWire)
 			cols[i].Field = name.FieldWire

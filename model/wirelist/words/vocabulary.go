@@ -22,7 +22,7 @@ var vocabulary = sync.OnceValue(func() map[string]name.Meaning {
 			m[w] = name.Meaning{Field: f, Lang: of, Weak: len(w) <= 2 && w != "to"}
 		}
 	}
-	add(name.FieldWire, "", "wire", "wire id", "wire no", "wire number", "id", "circuit", "circuit no", "circuit number", "conductor",
+	add(name.FieldWire, "", "wire", "ident", "wire id", "wire no", "wire number", "id", "circuit", "circuit no", "circuit number", "conductor",
 		"conductor no", "core", "core no")
 	add(name.FieldWire, "de", "ader", "adernummer", "ader nr", "aderbezeichnung", "leitung", "leitungsnummer", "leitung nr",
 		"ltg nr", "ltg",
@@ -34,7 +34,7 @@ var vocabulary = sync.OnceValue(func() map[string]name.Meaning {
 	add(name.FieldNumber, "", "no", "number", "item", "nr", "#", "num", "pos", "ref")
 	add(name.FieldNumber, "de", "nummer", "lfd nr", "position")
 	add(name.FieldNumber, "fr", "numero", "nº", "n°")
-	add(name.FieldFrom, "", "from", "source", "start", "origin", "end a", "end 1", "side a", "a side", "a end", "from connector",
+	add(name.FieldFrom, "", "from", "source", "src", "start", "origin", "end a", "end 1", "side a", "a side", "a end", "from connector",
 		"from device",
 		"source connector",
 		"start point")
@@ -43,7 +43,7 @@ var vocabulary = sync.OnceValue(func() map[string]name.Meaning {
 	add(name.FieldFrom, "es", "desde", "origen")
 	add(name.FieldFrom, "it", "da", "partenza", "provenienza")
 	add(name.FieldFrom, "", "de")
-	add(name.FieldTo, "", "to", "destination", "dest", "target", "end b", "end 2", "side b", "b side", "b end", "to connector", "to device",
+	add(name.FieldTo, "", "to", "destination", "dest", "dst", "target", "end b", "end 2", "side b", "b side", "b end", "to connector", "to device",
 		"destination connector", "goes to", "end point")
 	add(name.FieldTo, "de", "nach", "ziel", "nach stecker", "zielpunkt")
 	add(name.FieldTo, "fr", "vers", "arrivee", "aboutissant")
