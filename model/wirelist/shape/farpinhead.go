@@ -53,6 +53,9 @@ func (h Headings) headsPins(head string) bool {
 // pinHead are the words of a heading; one that is made of two, the second a word for cavities, is parted: "Geräteklemme".
 func (h Headings) pinHead(head string) []string {
 	w := name.Words(table.Fold(head))
+	if len(w) == 2 && h.Words[w[0]].Field == name.FieldPin && h.Words[w[1]].Field == "" && len(w[1]) > 1 {
+		return []string{w[1], w[0]} // "Pin strumento"
+	}
 	if len(w) != 1 || h.Words[w[0]].Field != "" {
 		return w
 	}
