@@ -25,7 +25,7 @@ func (h Headings) pinsBehindFar(cols []Column) {
 			return
 		case c.Field == name.FieldTo, near >= 0 && to < 0 && (c.Field == name.FieldKeep || c.Field == name.FieldConnector && near < i-1) &&
 			!c.Given && i+1 < len(cols) && h.headsPins(cols[i+1].Head) && (name.IsWordsOf(h.pinHead(cols[i+1].Head), c.Head) ||
-			headsSide(c.Head, strings.Join(withoutLast(h.pinHead(cols[i+1].Head)), " "))):
+			h.IsPinOf(cols[i+1].Head, c.Head) || headsSide(c.Head, strings.Join(withoutLast(h.pinHead(cols[i+1].Head)), " "))):
 			to = i
 		case near < 0 && !c.Given && (c.Field == name.FieldPin || c.Field == name.FieldKeep && h.headsPins(c.Head)):
 			near = i
@@ -42,6 +42,13 @@ func (h Headings) pinsBehindFar(cols []Column) {
 	if cols[near].Field == name.FieldKeep {
 		h.ofDevice(&cols[near], name.FieldPin)
 	}
+}
+
+// IsPinOf reports whether a heading is a word for cavities and, behind it, the beginning of the heading of some devices: "Pin strum."
+// beside "Strumento".
+func (h Headings) IsPinOf(head, devices string) bool {
+	w := name.Words(table.Fold(head))
+	return len(w) == 2 && h.Words[w[0]].Field == name.FieldPin && h.Words[w[1]].Field == "" && IsShortOf(w[1], devices)
 }
 
 // headsPins reports whether a heading is some words and a word for cavities behind them, "Dash pin".
