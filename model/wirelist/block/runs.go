@@ -126,6 +126,9 @@ func (f *finder) pad(end string) (device, pad string) {
 	if of, pin, ok := name.SplitEnd(end); ok && name.SaysPin(end) {
 		return of, pin
 	}
+	if at > 0 && strings.Contains("+ - −", end[at+1:]) { // "Battery +"
+		return end[:at], strings.ReplaceAll(end[at+1:], "−", "-")
+	}
 	if at < 0 || len(end)-at > 9 || strings.Trim(end[at+1:], "0123456789") == "" {
 		return end, "" // all ends together tell whether a number is a pad
 	}

@@ -1,5 +1,7 @@
 package columned
 
+import "strings"
+
 // Commas counts the commas of a line that could part two cells: not those of a number, "0,75", and not one with a single blank behind it,
 // which stands within a text, "Vane, supply".
 func Commas(line string) (n int) {
@@ -24,4 +26,23 @@ func Commas(line string) (n int) {
 		}
 	}
 	return n
+}
+
+// RuledBesideSigns reports whether a rule below headings says that a text is in columns, so that a sign that parts cells elsewhere, a
+// semicolon or a bar, is of a text of its few lines that have one.
+func RuledBesideSigns(text string) bool {
+	_, _, ruled, _ := Heads(text)
+	if !ruled {
+		return false
+	}
+	lines, signs := 0, 0
+	for line := range strings.SplitSeq(text, "\n") {
+		if strings.TrimSpace(line) != "" {
+			lines++
+		}
+		if strings.ContainsAny(line, ";\t|") {
+			signs++
+		}
+	}
+	return 3*signs <= lines
 }

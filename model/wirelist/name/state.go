@@ -158,6 +158,10 @@ func stateOfWord(cell, f string) State {
 		"sem ligacao", "non utilisee", "pas utilise", "inutilisee", "pas connecte", "ungenutzt", "nicht genutzt", "unbeschaltet",
 		"nicht angeschlossen", "non utilizzato", "non utilizzata", "inutilizzato", "non collegato", "non in uso", "ongebruikt",
 		"niet in gebruik", "anvands inte", "ikke i bruk", "ikke i brug", "nie uzywany", "nie uzywane", "not in use", "not wired",
+		"unbesetzt", "nicht verdrahtet", "ohne draht", "nicht beschaltet", "non branche", "pas branche", "non raccorde", "inoccupe",
+		"desocupado", "sin cable", "niet bezet", "onbezet", "nao conectado", "sem conexao", "vago", "vazio", "niewykorzystany", "puste",
+		"brak", "neobsazeno", "neobsazen", "nepouzit", "nevyuzito", "ej inkopplad", "ikke forbundet", "fri", "tyhja", "nem hasznalt",
+		"kullanilmaz", "bagli degil",
 		"unconnected", "ne koristi se", "slobodno", "prosto", "вільний", "не використовується",
 		"свободно", "свободен", "не используется", "не подключен", "не подключено", "пусто":
 		return Blank

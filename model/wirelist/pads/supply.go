@@ -33,16 +33,27 @@ func isPole(cell string) bool {
 	return bare != "" && len(f) == len(bare)+1 && len(f) <= 5 && !strings.ContainsAny(bare, " +-/.,")
 }
 
+// isThere reports whether a cell says something; the one dash can be the pole of a supply.
+func isThere(cell string) bool {
+	return !value.IsNothing(cell) || table.Fold(strings.TrimSpace(cell)) == "-"
+}
+
+// isRail reports whether a cell is a pad of the supply, or a pole of it alone.
+func isRail(cell string) bool {
+	f := table.Fold(strings.TrimSpace(cell))
+	return IsSupply(cell) || f == "+" || f == "-"
+}
+
 // OfTwo reports whether the cells of two columns are the pads of two devices, row by row: short names, hardly one of them twice, and
 // a ground, a supply, a bus or the poles of a pair beside a pad in some row.
 func OfTwo(rows []table.Row, a, b int) bool {
 	n, known, both := 0, 0, 0
 	for _, r := range rows[:min(len(rows), column.MostLooked)] {
-		if max(a, b) >= len(r.Cells) || shape.IsText(r) || value.IsNothing(r.Cells[a]) || value.IsNothing(r.Cells[b]) {
+		if max(a, b) >= len(r.Cells) || shape.IsText(r) || !isThere(r.Cells[a]) || !isThere(r.Cells[b]) {
 			continue
 		}
 		n++
-		x, y := IsSupply(r.Cells[a]), IsSupply(r.Cells[b])
+		x, y := isRail(r.Cells[a]), isRail(r.Cells[b])
 		if x || y || IsBus(r.Cells[a]) || IsBus(r.Cells[b]) || isPole(r.Cells[a]) && isPole(r.Cells[b]) {
 			known++
 		}

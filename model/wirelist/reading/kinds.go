@@ -56,6 +56,9 @@ func deviceColumn(l *look) []shape.Column {
 	var of []int
 	for i, c := range l.Cols {
 		p := &l.Prof[i]
+		if i > 0 && l.Heads.IsPinOf(c.Head, l.Cols[i-1].Head) {
+			return nil // so does "Pin strum." beside "Strumento"
+		}
 		headed := c.Field == name.FieldKeep || c.Field == name.FieldConnector || c.Field == name.FieldPin && c.Of == c.Head ||
 			c.Field == name.FieldSignal && !c.Known()
 		if !headed || c.Given || c.Known() && !c.Weak() && c.Field == name.FieldKeep || c.Head == "" || p.Filled < 2 || !p.Unique() ||

@@ -103,7 +103,7 @@ func (l *Look) padColumn(i int) padColumn {
 	if pads.IsNoDevice(first) || strings.Trim(first, "0123456789") == "" {
 		rest := table.Fold(strings.Join(head[1:], " "))
 		if (first == "pin" || first == "pins") && !c.Known() && l.Heads.Words[rest].Field == "" && !name.IsOtherHead(rest) &&
-			!name.IsRemark(name.Words(rest)) && l.pads(i) > 0 {
+			!name.IsRemark(name.Words(rest)) && l.pads(i) > 0 && !(i > 0 && l.Heads.IsPinOf(c.Head, l.Cols[i-1].Head)) {
 			return padColumn{i, strings.Join(head[1:], " "), chipPads}
 		}
 		return padColumn{}

@@ -25,9 +25,11 @@ func (h Headings) pinsBehindFar(cols []Column) {
 			return
 		case c.Field == name.FieldTo, near >= 0 && to < 0 && (c.Field == name.FieldKeep || c.Field == name.FieldConnector && near < i-1) &&
 			!c.Given && i+1 < len(cols) && (h.headsPins(cols[i+1].Head) && (name.IsWordsOf(h.pinHead(cols[i+1].Head), c.Head) ||
-			headsSide(c.Head, strings.Join(withoutLast(h.pinHead(cols[i+1].Head)), " "))) || h.isFarPinHead(cols[i+1].Head)):
+			headsSide(c.Head, strings.Join(withoutLast(h.pinHead(cols[i+1].Head)), " "))) || h.isFarPinHead(cols[i+1].Head) ||
+			h.headsPins(cols[i+1].Head) && h.IsPinOf(cols[i+1].Head, c.Head)):
 			to = i
-		case near < 0 && !c.Given && (c.Field == name.FieldPin || c.Field == name.FieldNumber || c.Field == name.FieldKeep && h.headsPins(c.Head)):
+		case near < 0 && !c.Given && (c.Field == name.FieldPin || c.Field == name.FieldNumber ||
+			c.Field == name.FieldKeep && h.headsPins(c.Head)):
 			near = i
 		}
 	}
@@ -69,6 +71,13 @@ func isFarSide(w string) bool {
 	return false
 }
 
+// IsPinOf reports whether a heading is a word for cavities and, behind it, the beginning of the heading of some devices: "Pin strum."
+// beside "Strumento".
+func (h Headings) IsPinOf(head, devices string) bool {
+	w := name.Words(table.Fold(head))
+	return len(w) == 2 && h.Words[w[0]].Field == name.FieldPin && h.Words[w[1]].Field == "" && IsShortOf(w[1], devices)
+}
+
 // headsPins reports whether a heading is some words and a word for cavities behind them, "Dash pin".
 func (h Headings) headsPins(head string) bool {
 	w := h.pinHead(name.WithoutBrackets(head))
@@ -78,6 +87,9 @@ func (h Headings) headsPins(head string) bool {
 // pinHead are the words of a heading; one that is made of two, the second a word for cavities, is parted: "Geräteklemme".
 func (h Headings) pinHead(head string) []string {
 	w := name.Words(table.Fold(head))
+	if len(w) == 2 && h.Words[w[0]].Field == name.FieldPin && h.Words[w[1]].Field == "" && len(w[1]) > 1 {
+		return []string{w[1], w[0]} // "Pin strumento"
+	}
 	if len(w) != 1 || h.Words[w[0]].Field != "" {
 		return w
 	}

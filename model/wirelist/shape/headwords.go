@@ -8,6 +8,7 @@ import (
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
+	"contralay/model/wirelist/words"
 )
 
 // mean looks one heading up: as it stands in the recipe, then its words, units and
@@ -72,6 +73,10 @@ func (h Headings) mean(cell string, c *Column) (name.Meaning, bool) {
 		return name.Meaning{Field: name.FieldCable}, true
 	}
 	if m, ok := h.eitherWord(cell, c); ok {
+		return m, true
+	}
+	if m, ok := words.Short(f); ok {
+		unitOf([]string{map[name.Field]string{name.FieldGauge: "querschnitt"}[m.Field]}, c)
 		return m, true
 	}
 	if parted := partWords(cell); parted != cell {

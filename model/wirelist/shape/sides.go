@@ -53,7 +53,7 @@ func (h Headings) devicePins(cols []Column) bool {
 		}
 		return true
 	case len(plain) == 0 && len(of) == 2 && connector > of[0] && of[1] == connector+1 && cols[connector].Field == name.FieldConnector &&
-		isShortOf(cols[of[1]].Head, cols[connector].Head): // "ECU pin | Label | Device | Dev pin"
+		IsShortOf(cols[of[1]].Head, cols[connector].Head): // "ECU pin | Label | Device | Dev pin"
 		h.ofDevice(&cols[of[0]], name.FieldPin)
 		cols[connector].Field, cols[of[1]].Field = name.FieldTo, name.FieldToPin
 		return true
@@ -71,9 +71,9 @@ func (h Headings) devicePins(cols []Column) bool {
 	return true
 }
 
-// isShortOf reports whether the heading of some cavities begins with that of a column of devices, or with three letters of it or
+// IsShortOf reports whether the heading of some cavities begins with that of a column of devices, or with three letters of it or
 // more: "Dev pin" beside "Device".
-func isShortOf(pins, devices string) bool {
+func IsShortOf(pins, devices string) bool {
 	first, _, _ := strings.Cut(table.Fold(pins), " ")
 	first = strings.TrimRight(first, ".")
 	return len(first) > 2 && strings.HasPrefix(table.Fold(devices), first)
@@ -92,6 +92,11 @@ func isOtherName(head string) bool {
 func (h Headings) ofDevice(c *Column, f name.Field) {
 	c.Field, c.Of = f, c.Head
 	bare := strings.TrimSpace(name.WithoutBrackets(c.Head)) // "Screen pin (left)"
+	if first, of, _ := strings.Cut(bare, " "); h.Words[table.Fold(first)].Field == name.FieldPin && len(h.pinHead(bare)) == 2 &&
+		h.Words[table.Fold(of)].Field == "" {
+		c.Of = of // "Pin FT"
+		return
+	}
 	if cut := strings.LastIndexAny(bare, " -_/."); cut > 0 {
 		c.Of = strings.TrimRight(bare[:cut], " -_/.")
 	}
@@ -103,7 +108,7 @@ func (h Headings) devicesBeside(cols []Column) {
 	for i, pin := range cols {
 		for k := range cols {
 			c := &cols[k]
-			beside := c.Field == name.FieldKeep && (k == i-1 && headsSide(c.Head, pin.Of) || isShortOf(pin.Of, c.Head))
+			beside := c.Field == name.FieldKeep && (k == i-1 && headsSide(c.Head, pin.Of) || IsShortOf(pin.Of, c.Head))
 			if pin.Of == "" || c.Given || c.Field == pin.Field || table.Fold(c.Head) != table.Fold(pin.Of) && !beside {
 				continue
 			}

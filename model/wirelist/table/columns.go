@@ -11,7 +11,7 @@ import (
 
 // inColumns reports whether no sign parts the cells of the text and most of its lines have gaps.
 func inColumns(text string) bool {
-	if strings.ContainsAny(text, ";\t|") || columned.StartsArrowed(text) {
+	if strings.ContainsAny(text, ";\t|") && !columned.RuledBesideSigns(text) || columned.StartsArrowed(text) {
 		return false
 	}
 	lines, with, signs := 0, 0, 0

@@ -102,6 +102,7 @@ func ParseColour(text, lang string) (Colour, bool) {
 	var c Colour
 	shade := ""
 	between, with, last := false, false, ""
+	var sign byte // the last one between two words
 	var in room
 	for _, t := range scan(in[:0], s) {
 		switch {
@@ -113,7 +114,7 @@ func ParseColour(text, lang string) (Colour, bool) {
 			if between || len(c) == 0 || shade != "" {
 				return nil, false // a sign with nothing before it, or two
 			}
-			between = true
+			between, sign = true, t.Kind
 			continue
 		case t.Kind == '(' || t.Kind == ')':
 			continue
@@ -127,8 +128,8 @@ func ParseColour(text, lang string) (Colour, bool) {
 			switch {
 			case shade != "":
 				return nil, false
-			case behind && len(c) > 0 && !between && c[len(c)-1].Shade == "":
-				c[len(c)-1].Shade = s // "bleu clair", "verde oscuro"
+			case behind && len(c) > 0 && (!between || sign == '-') && c[len(c)-1].Shade == "":
+				c[len(c)-1].Shade, between = s, false // "bleu clair", "verde-oscuro"
 			default:
 				shade = s
 			}

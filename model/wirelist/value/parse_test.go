@@ -95,6 +95,7 @@ func TestParseColour(t *testing.T) {
 		{"bleu ciel/noir", "fr", "light blue/black"},
 		{"azul celeste", "es", "light blue"},
 		{"azul marinho", "pt", "dark blue"},
+		{"azul-escuro/preto", "pt", "dark blue/black"},
 		{"himmelblau", "de", "light blue"},
 		{"lyserød", "da", "pink"},
 		{"lyseblå", "da", "light blue"},

@@ -76,7 +76,7 @@ func furtherWords(add func(f name.Field, lang string, words ...string)) {
 		{"cs", "connector", "pristroj|zasuvka|zastrcka|svorkovnice|prvek"},
 		{"cs", "signal", "ucel|pouziti|oznaceni|nazev signalu"}, {"cs", "gauge", "prurez vodice"},
 		{"cs", "colour", "barva vodice|barvy"}, {"cs", "length", "delka vodice"}, {"cs", "note", "pozn|komentar"},
-		{"cs", "fuse", "jisteni|jistic"}, {"cs", "number", "poradi|cislo|por c"},
+		{"cs", "fuse", "jisteni|jistic"}, {"cs", "number", "poradi|por|cislo|por c"},
 		{"sv", "wire", "kabel|kabel nr|ledningsnr|ledning nr|trad|tradnr|krets|kretsnr"}, {"sv", "from", "start|borjan"},
 		{"sv", "to", "mal|slut|kopplas till|gar till"},
 		{"sv", "pin", "pol|stiftnr|stift nr|klamma|anslutning|kontaktnr|polnr|plintnr|plint nr"},

@@ -115,7 +115,7 @@ var vocabulary = sync.OnceValue(func() map[string]name.Meaning {
 	add(name.FieldConnector, "", "board", "controller", "box", "housing", "header", "panel")
 	further := func(f name.Field, lang string, words ...string) {
 		for _, w := range words {
-			if old, taken := m[w]; !taken || old.Field == f { // a word of the five languages above stays theirs
+			if _, taken := m[w]; !taken { // a word of the five languages above stays theirs
 				add(f, lang, w)
 			}
 		}
