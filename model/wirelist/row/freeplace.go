@@ -3,6 +3,7 @@ package row
 import (
 	"strings"
 
+	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
@@ -30,7 +31,7 @@ func isFreePlace(b *shape.Block, froms, tos []draft.End, it *draft.Item) bool {
 		return false
 	}
 	others := 0
-	for _, r := range b.Rows {
+	for _, r := range b.Rows[:min(len(b.Rows), column.MostLooked)] {
 		if n, _ := r.Filled(); n < 4 || shape.IsText(r) {
 			continue
 		}

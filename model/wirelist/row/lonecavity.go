@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
@@ -26,7 +27,7 @@ func isLoneCavity(b *shape.Block, r table.Row) bool {
 		return false
 	}
 	bare := strings.TrimRight(r.Cells[i], "+-0123456789")
-	return bare != r.Cells[i] && bare != "" && slices.ContainsFunc(b.Rows, func(o table.Row) bool {
+	return bare != r.Cells[i] && bare != "" && slices.ContainsFunc(b.Rows[:min(len(b.Rows), column.MostLooked)], func(o table.Row) bool {
 		n, _ := o.Filled()
 		return n > 1 && i < len(o.Cells) && o.Cells[i] != r.Cells[i] && strings.TrimRight(o.Cells[i], "+-0123456789") == bare
 	})
