@@ -7,6 +7,7 @@ import (
 	"contralay/model/wirelist/alike"
 	"contralay/model/wirelist/grid"
 	"contralay/model/wirelist/point"
+	"contralay/model/wirelist/runline"
 	"contralay/model/wirelist/sentence"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/signoff"
@@ -107,7 +108,7 @@ func (f *finder) find() ([]Block, []table.Row) {
 			i += len(lines) - 1
 			continue
 		}
-		if n := f.leadLines(i); n > 0 {
+		if n := runline.LeadRows(rows, i); n > 0 {
 			f.lead(rows[i : i+n])
 			i += n - 1
 			continue
