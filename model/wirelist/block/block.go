@@ -112,7 +112,7 @@ func (f *finder) find() ([]Block, []table.Row) {
 			i += len(lines) - 1
 			continue
 		}
-		if n := f.leadLines(i); n > 0 {
+		if n := runline.LeadRows(rows, i); n > 0 {
 			f.lead(rows[i : i+n])
 			i += n - 1
 			continue

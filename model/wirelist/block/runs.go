@@ -61,8 +61,10 @@ func (f *finder) leads(points []table.Row) {
 		if ofNear != "" && rest[0] == "" && rest[1] == "" {
 			from, rest[0], rest[1] = padValues(from)
 		}
-		if f.takeValues(rest[2], rest) {
-			rest[2] = ""
+		for _, k := range []int{2, 3} { // what is taken for the remark or the name
+			if f.takeValues(rest[k], rest) {
+				rest[k] = ""
+			}
 		}
 		for k, e := range []*string{&from, &to} {
 			bare, remark := arrow.RemarkBehind(*e, nearOf != "" || k == 0 && ofNear != "" || k == 1 && ofFar != "")

@@ -61,10 +61,10 @@ func deviceOf(cell string) string {
 	return strings.Join(all[:len(all)-1], " ")
 }
 
-// IsSizes reports whether a column of numbers alone is of sizes of wire in AWG: few of them, each one that there is, beside a
-// column of colours.
+// IsSizes reports whether a column of numbers alone is of sizes of wire, beside a column of colours: few of them, each one that there is,
+// or each a cross section with decimals.
 func IsSizes(rows []table.Row, i int) bool {
-	seen, n := map[string]bool{}, 0
+	seen, n, sections := map[string]bool{}, 0, 0
 	for _, r := range rows[:min(len(rows), MostLooked)] {
 		if i >= len(r.Cells) || value.IsNothing(r.Cells[i]) || shape.IsText(r) {
 			continue
@@ -72,8 +72,11 @@ func IsSizes(rows []table.Row, i int) bool {
 		if _, ok := value.ParseGauge(r.Cells[i], value.BareAWG, value.MarkUnknown); !ok {
 			return false
 		}
+		if value.IsSection(r.Cells[i]) {
+			sections++
+		}
 		seen[r.Cells[i]] = true
 		n++
 	}
-	return n > 2 && 2*len(seen) <= n+1
+	return n > 2 && (2*len(seen) <= n+1 || sections == n)
 }

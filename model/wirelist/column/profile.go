@@ -45,7 +45,7 @@ func Of(rows []table.Row, col int, lang string, mark value.Mark, key value.Colou
 		if col >= len(r.Cells) || value.IsNothing(r.Cells[col]) || shape.IsText(r) || value.IsDitto(r.Cells[col]) {
 			continue
 		}
-		if _, first := r.Filled(); name.IsTotal(first) || signoff.Is(r) {
+		if _, first := r.Filled(); signoff.IsTotal(first) || signoff.Is(r) {
 			continue
 		}
 		one, known := seen[r.Cells[col]]

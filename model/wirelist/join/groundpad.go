@@ -1,11 +1,10 @@
 package join
 
 import (
-	"slices"
 	"strings"
 
 	"contralay/model/wirelist/draft"
-	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/pads"
 	"contralay/model/wirelist/table"
 )
 
@@ -23,21 +22,9 @@ func shareGround(e draft.End, a, b *draft.Item) bool {
 		}
 	}
 	for _, it := range []*draft.Item{a, b} {
-		if it.From.String() == "" || it.To.String() == "" || saysSupply(it.Signal) {
+		if it.From.String() == "" || it.To.String() == "" || pads.SaysSupply(it.Signal) {
 			return false
 		}
 	}
 	return true
-}
-
-// saysSupply reports whether the name of a net is one of a supply.
-func saysSupply(signal string) bool {
-	if strings.HasSuffix(strings.TrimSpace(signal), "+") || strings.HasPrefix(signal, "+") {
-		return true
-	}
-	return slices.ContainsFunc(name.Words(table.Fold(signal)), func(w string) bool {
-		volts := strings.TrimSuffix(w, "v")
-		return volts != w && volts != "0" && volts != "" && strings.Trim(volts, "0123456789") == "" || w == "supply" || w == "vcc" ||
-			w == "vbat" || w == "vin" || w == "power" || w == "feed" || w == "live"
-	})
 }

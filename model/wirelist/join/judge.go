@@ -10,6 +10,7 @@ import (
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/endtext"
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/pads"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/table"
 )
@@ -153,7 +154,7 @@ func checkCounts(im *draft.Importer, t *draft.Term) {
 		n["cavities"] = ins.Count()
 	}
 	for _, c := range t.Counts {
-		if c.N != n[c.Of] && !(c.Of == "cavities" && 2*c.N == len(t.Pins) && hasTwoSides(t.Pins)) {
+		if c.N != n[c.Of] && !(c.Of == "cavities" && 2*c.N == len(t.Pins) && pads.HasTwoSides(t.Pins)) {
 			at := t.Place
 			at.Row = c.Row
 			im.Say(report.Warn, "count against the table", at, fmt.Sprintf("%q, the table has %d", c.Text, n[c.Of]), "the table holds")

@@ -1,17 +1,6 @@
 package name
 
-import (
-	"slices"
-	"strings"
-
-	"contralay/model/wirelist/table"
-)
-
-// IsPlainSheet reports whether a sheet has the name that it gets when nobody names it.
-func IsPlainSheet(name string) bool {
-	f := strings.TrimRight(table.Fold(name), "0123456789 ")
-	return slices.Contains([]string{"sheet", "tabelle", "feuil", "feuille", "hoja", "foglio", "table"}, f)
-}
+import "strings"
 
 // BaseName is a file name without folders and ending.
 func BaseName(file string) string {

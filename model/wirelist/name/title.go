@@ -55,8 +55,9 @@ func ReadTitle(rows []table.Row, cat *catalogue.Catalogue) Title {
 			continue
 		}
 		name, told := connectorSaid(text)
-		if told && r.Level == 0 && isSentence(whole) && len(strings.Fields(whole)) > 8 {
-			name, told = text, false // "Pinout of the main board, rev B. Mind the silkscreen." is of the paper
+		if told && r.Level == 0 && isSentence(whole) &&
+			(len(strings.Fields(whole)) > 8 || name == text && isSentence(strings.TrimRight(whole, "."))) {
+			name, told = text, false // "Pinout of the main board, rev B. Mind the silkscreen.", "Plug for the fan is not fitted."
 		}
 		plug := plugPiece(text)
 		if plug != "" && !told && r.Level == 0 {
@@ -94,7 +95,8 @@ func ReadTitle(rows []table.Row, cat *catalogue.Catalogue) Title {
 		case IsDesignator(strings.TrimRight(first, ":,")), plug != "":
 			of = designated
 		}
-		if of > rank || of == heading && rank == heading || of == said && rank == said && !told || of == rank && of <= near && saysHarness(t.Name) && !saysHarness(text) {
+		if of > rank || of == heading && rank == heading || of == said && rank == said && !told ||
+			of == rank && of <= near && saysHarness(t.Name) && !saysHarness(text) {
 			switch {
 			case t.Name == "":
 			case level > 0 && level < r.Level, rank <= near && of <= designated:

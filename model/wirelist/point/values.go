@@ -65,8 +65,8 @@ func IsSized(pieces []string) bool {
 	})
 }
 
-// IsColourOrLetters reports whether a text, as ValuesBehind gives it, is a colour, or the letters of one as on old British vehicles, which are one beside a size
-// with its unit alone.
+// IsColourOrLetters reports whether a text, as ValuesBehind gives it, is a colour, or the letters of one as on old British vehicles,
+// which are one beside a size with its unit alone.
 func IsColourOrLetters(text string) bool {
 	return IsColour(text) || text != "" && text == strings.ToUpper(text) && value.LetterKey().Written(text)
 }

@@ -17,7 +17,11 @@ import (
 //	Pump terminal | Signal | Board terminal
 //	U             | Phase  | OUT 2
 func (l *look) whichDevice(b *shape.Block) {
-	for _, text := range []string{l.Titled(), l.Src.Table.Sheet} {
+	titled := l.Titled()
+	if b.IsPinTable() {
+		titled = "" // the title names its connector anyway
+	}
+	for _, text := range []string{titled, l.Src.Table.Sheet} {
 		of := -1
 		for i, c := range b.Cols {
 			if c.Of == "" || c.Given || !saysWhich(text, c.Of) {

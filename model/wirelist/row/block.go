@@ -81,10 +81,10 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 		case changes || signoff.Is(r):
 			im.Say(report.Note, "about the paper", here(r.Line), shape.RowText(r.Cells), "left out")
 			continue
-		case name.IsTotal(first):
+		case signoff.IsTotal(first):
 			total.Check(im, b, r)
 			continue
-		case shape.IsText(r) && !isLoneCavity(b, r):
+		case shape.IsText(r) && !column.IsLoneCavity(b, r):
 			if c, ok := name.ReadCount(first); ok && t != nil {
 				c.Row = r.Line
 				t.Counts = append(t.Counts, c)

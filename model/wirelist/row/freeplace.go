@@ -1,12 +1,10 @@
 package row
 
 import (
-	"strings"
-
+	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
-	"contralay/model/wirelist/table"
 )
 
 // isFreePlace reports whether a row of a list of both ends says but one place of a device, and a number of its own at most, where other
@@ -22,23 +20,5 @@ func isFreePlace(b *shape.Block, froms, tos []draft.End, it *draft.Item) bool {
 		return false
 	}
 	e := append(froms, tos...)[0]
-	device, pin := e.Text, e.Pin
-	if at := strings.LastIndexByte(device, ' '); pin == "" && at > 0 {
-		device, pin = device[:at], device[at+1:]
-	}
-	if !name.IsCavity(pin) {
-		return false
-	}
-	others := 0
-	for _, r := range b.Rows {
-		if n, _ := r.Filled(); n < 4 || shape.IsText(r) {
-			continue
-		}
-		for _, f := range []name.Field{name.FieldFrom, name.FieldTo} {
-			if cell := table.Fold(b.Cell(r.Cells, f)); strings.HasPrefix(cell, table.Fold(device)) && cell != table.Fold(e.Text) {
-				others++
-			}
-		}
-	}
-	return others > 1
+	return column.HasOtherPlaces(b, e.Text, e.Pin)
 }

@@ -52,7 +52,7 @@ func callConnector(im *draft.Importer, b *shape.Block, info *name.Title, only bo
 		return naming{name: recipe, from: "recipe"}
 	case b.Called != "":
 		return naming{name: b.Called, from: "heading of the document", rivals: nameable(info.Other)}
-	case b.Table.Sheet != "" && only && !name.IsPlainSheet(b.Table.Sheet):
+	case b.Table.Sheet != "" && only && !words.IsPlainSheet(b.Table.Sheet):
 		return naming{name: b.Table.Sheet, from: "name of the sheet", rivals: nameable(info.Other)}
 	case only && sentence.CountedConnector(info.Other) != "":
 		return naming{name: sentence.CountedConnector(info.Other), from: "sentence above its pins"}

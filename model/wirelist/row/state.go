@@ -60,8 +60,8 @@ func readState(im *draft.Importer, b *shape.Block, cells []string, it *draft.Ite
 		(b.Has(name.FieldTo) || column.OnlyWithout(b, name.FieldColour, cells)) && value.IsNothing(b.Cell(cells, name.FieldTo)) {
 		s = name.Blank // where the other rows have a colour and a far end, this one keys the plug
 	}
-	if s == name.Used && !wired && it.Signal == "" && it.OwnID == "" && !joinsTwo(b, cells) && value.IsNothing(b.Cell(cells, name.FieldTo)) &&
-		words.BeginsBlank(b.Cell(cells, name.FieldNote)) {
+	if s == name.Used && !wired && it.Signal == "" && it.OwnID == "" && !joinsTwo(b, cells) &&
+		value.IsNothing(b.Cell(cells, name.FieldTo)) && words.BeginsBlank(b.Cell(cells, name.FieldNote)) {
 		s = name.Blank // "not wired, the drive is always on"
 	}
 	if s == name.Used && !wired && saysNoWire(im, b, cells, it) {

@@ -64,7 +64,7 @@ func runsOn(b *shape.Block, above, r table.Row, pin int) bool {
 	n, first := r.Filled()
 	full, _ := above.Filled()
 	if n == 0 || n >= full-1 || len(r.Cells) > len(above.Cells) || pin >= len(above.Cells) || value.IsNothing(above.Cells[pin]) ||
-		r.Level > 0 || r.Prose || r.Cells[0] != "" && n == 1 || name.SaysConnector(first) || signoff.Is(r) || name.IsTotal(first) {
+		r.Level > 0 || r.Prose || r.Cells[0] != "" && n == 1 || name.SaysConnector(first) || signoff.Is(r) || signoff.IsTotal(first) {
 		return false
 	}
 	for i, c := range r.Cells {

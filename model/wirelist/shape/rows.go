@@ -29,7 +29,7 @@ func (b *Block) Deleted(cells []string) bool {
 // LastData is the index of the last row that is neither a remark nor a total.
 func (b *Block) LastData() int {
 	for i := len(b.Rows) - 1; i >= 0; i-- {
-		if _, first := b.Rows[i].Filled(); !IsText(b.Rows[i]) && !name.IsTotal(first) {
+		if _, first := b.Rows[i].Filled(); !IsText(b.Rows[i]) && !signoff.IsTotal(first) {
 			return i
 		}
 	}

@@ -11,6 +11,7 @@ import (
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/signoff"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
@@ -21,7 +22,7 @@ func Check(im *draft.Importer, b *shape.Block, r table.Row) {
 	place := table.Place{File: b.Table.File, Sheet: b.Table.Sheet, Row: r.Line}
 	rows := 0
 	for _, row := range b.Rows {
-		if _, first := row.Filled(); row.Line < r.Line && !name.IsTotal(first) && !shape.IsText(row) {
+		if _, first := row.Filled(); row.Line < r.Line && !signoff.IsTotal(first) && !shape.IsText(row) {
 			rows++
 		}
 	}

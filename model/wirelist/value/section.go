@@ -34,7 +34,8 @@ func IsSection(text string) bool {
 // isMadeSection reports whether a number with decimals is a cross section in mm² that wire is made in. Common practice, no source.
 func isMadeSection(w string) bool {
 	switch w {
-	case "0.14", "0.22", "0.25", "0.34", "0.35", "0.5", "0.50", "0.75", "0.85", "1.0", "1.25", "1.5", "2.0", "2.5", "3.0", "4.0", "6.0", "10.0":
+	case "0.14", "0.22", "0.25", "0.34", "0.35", "0.5", "0.50", "0.75", "0.85", "1.0", "1.25", "1.5", "2.0", "2.5", "3.0", "4.0",
+		"6.0", "10.0":
 		return true
 	}
 	return false

@@ -1,10 +1,10 @@
-package join
+package pads
 
 import "strings"
 
-// hasTwoSides reports whether as many of some cavities are numbers as are letters: those of an edge connector, of which a list counts
+// HasTwoSides reports whether as many of some cavities are numbers as are letters: those of an edge connector, of which a list counts
 // the ways, two cavities in each.
-func hasTwoSides(pins []string) bool {
+func HasTwoSides(pins []string) bool {
 	numbers, letters := 0, 0
 	for _, p := range pins {
 		switch {

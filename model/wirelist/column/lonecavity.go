@@ -1,4 +1,4 @@
-package row
+package column
 
 import (
 	"slices"
@@ -9,12 +9,12 @@ import (
 	"contralay/model/wirelist/table"
 )
 
-// isLoneCavity reports whether a row of one short text is a cavity that nothing stands beside, and no text between the rows: it is
+// IsLoneCavity reports whether a row of one short text is a cavity that nothing stands beside, and no text between the rows: it is
 // called as another of its column, but for the pole or the number behind.
 //
 //	ENA+ | Enable | OUT 14
 //	ENA- |        |
-func isLoneCavity(b *shape.Block, r table.Row) bool {
+func IsLoneCavity(b *shape.Block, r table.Row) bool {
 	const longest = 6 // of what a board calls a pad (no source)
 	i := slices.IndexFunc(r.Cells, func(c string) bool { return c != "" })
 	if i < 0 || i >= len(b.Cols) || r.Prose || r.Level > 0 || len(r.Cells[i]) > longest || strings.Contains(r.Cells[i], " ") {
@@ -26,7 +26,7 @@ func isLoneCavity(b *shape.Block, r table.Row) bool {
 		return false
 	}
 	bare := strings.TrimRight(r.Cells[i], "+-0123456789")
-	return bare != r.Cells[i] && bare != "" && slices.ContainsFunc(b.Rows, func(o table.Row) bool {
+	return bare != r.Cells[i] && bare != "" && slices.ContainsFunc(b.Rows[:min(len(b.Rows), MostLooked)], func(o table.Row) bool {
 		n, _ := o.Filled()
 		return n > 1 && i < len(o.Cells) && o.Cells[i] != r.Cells[i] && strings.TrimRight(o.Cells[i], "+-0123456789") == bare
 	})

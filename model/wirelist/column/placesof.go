@@ -1,0 +1,33 @@
+package column
+
+import (
+	"strings"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
+)
+
+// HasOtherPlaces reports whether an end is a place of a device, "Panel 9", of which other rows of a list of both ends have other places,
+// two or more, with something beside them.
+func HasOtherPlaces(b *shape.Block, device, pin string) bool {
+	end := table.Fold(device)
+	if at := strings.LastIndexByte(device, ' '); pin == "" && at > 0 {
+		device, pin = device[:at], device[at+1:]
+	}
+	if !name.IsCavity(pin) {
+		return false
+	}
+	others := 0
+	for _, r := range b.Rows[:min(len(b.Rows), MostLooked)] {
+		if n, _ := r.Filled(); n < 4 || shape.IsText(r) {
+			continue
+		}
+		for _, f := range []name.Field{name.FieldFrom, name.FieldTo} {
+			if cell := table.Fold(b.Cell(r.Cells, f)); strings.HasPrefix(cell, table.Fold(device)) && cell != end {
+				others++
+			}
+		}
+	}
+	return others > 1
+}
