@@ -12,7 +12,8 @@ import (
 	"contralay/model/unit"
 )
 
-// A formula reads whole, and each of its inputs counts: in some figure of its kind another value of it makes another figure. With a binder on
+// A formula reads whole, and each of its inputs counts: in some figure of its kind another value of it makes another figure. With a
+// binder on
 // each layer, and a centre that is built up.
 func TestEachInputCounts(t *testing.T) {
 	idle, moves, met := map[string]bool{}, map[string]bool{}, map[string]int{}
