@@ -9,6 +9,7 @@ import (
 	"contralay/model/catalogue"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/endtext"
+	"contralay/model/wirelist/farside"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/pads"
 	"contralay/model/wirelist/report"
@@ -49,7 +50,7 @@ func sharedCavities(im *draft.Importer) {
 				(roleOf(it).V == model.RoleGround) == (roleOf(other).V == model.RoleGround):
 				// Said of the termination; ground and supply on one bolt is another matter.
 			case it.Signal != "" && other.Signal != "" && table.Fold(it.Signal) != table.Fold(other.Signal) && !oneTerminal(it, other) &&
-				!shareGround(e, it, other) && !goesOn(it, other, e):
+				!shareGround(e, it, other) && (contrary(it.Signal, other.Signal) || !farside.GoesOn(it, other, e)):
 				im.Say(report.Stop, "one cavity, two nets", it.Place,
 					fmt.Sprintf("%s %q and, %s, %q", s, it.Signal, rowOf(other.Place, it.Place), other.Signal), "both kept")
 			default:

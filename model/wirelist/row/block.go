@@ -108,7 +108,7 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 			continue
 		}
 		cells := runon.Ditto(im, r, above, here(r.Line))
-		cells, notes := withoutFormulas(im, b, cells, here(r.Line))
+		cells, notes := runon.WithoutFormulas(im, b, cells, here(r.Line))
 		cells, notes = withoutStruck(im, b, cells, notes, here(r.Line))
 		above = cells
 		cells = runon.DeviceAbove(im, b, cells, devices, here(r.Line))

@@ -1,4 +1,4 @@
-package row
+package runon
 
 import (
 	"slices"
@@ -12,10 +12,10 @@ import (
 	"contralay/model/wirelist/value"
 )
 
-// withoutFormulas empties the cells of a row that hold no value: a formula that no program
+// WithoutFormulas empties the cells of a row that hold no value: a formula that no program
 // has worked out, and the error of one that could not be. What they say is reported and
 // kept in the note, and never an end or a cavity. ="22" is how some programs write a text.
-func withoutFormulas(im *draft.Importer, b *shape.Block, cells []string, place table.Place) (plain []string, notes []string) {
+func WithoutFormulas(im *draft.Importer, b *shape.Block, cells []string, place table.Place) (plain []string, notes []string) {
 	plain = cells
 	for i, c := range cells {
 		if !strings.HasPrefix(c, "=") && !strings.HasPrefix(c, "#") {

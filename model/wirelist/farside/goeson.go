@@ -1,4 +1,4 @@
-package join
+package farside
 
 import (
 	"slices"
@@ -6,14 +6,14 @@ import (
 	"contralay/model/wirelist/draft"
 )
 
-// goesOn reports whether two wires with two names may well share a cavity, as both have both ends and neither contradicts the other:
+// GoesOn reports whether two wires with two names may well share a cavity, as both have both ends:
 // the one comes to a strip or a plug between, and the other goes on from there in the same size and colour; or both leave one pole of
 // a supply, each named after what it feeds.
 //
 //	Relay K1:87 -> Strip X3:4   yellow 2.5   work light
 //	Strip X3:4  -> Lamp E10:1   yellow 2.5   LED bar left
-func goesOn(a, b *draft.Item, at draft.End) bool {
-	if a.From.String() == "" || a.To.String() == "" || b.From.String() == "" || b.To.String() == "" || contrary(a.Signal, b.Signal) {
+func GoesOn(a, b *draft.Item, at draft.End) bool {
+	if a.From.String() == "" || a.To.String() == "" || b.From.String() == "" || b.To.String() == "" {
 		return false
 	}
 	if at.Pin == "+" || at.Pin == "-" {
