@@ -84,6 +84,21 @@ Bilge feed: Relay 87 → Pump 1, red, 14 AWG (new, see photo)
 Oil lamp: Box 7 → Lamp row 1, white, 18 AWG`, `
 Relay 87; Pump 1; Bilge feed; red; 14 AWG; new, see photo
 Box 7; Lamp row 1; Oil lamp; white; 18 AWG;`, true},
+		{"a comma before the word for a cavity", `
+J1, pin 3 => Coil 1, pin A (1.0mm² BLU)
+J1, pin 5 => Coil 1, pin B (2.5mm² RED/VIO)`, `
+J1:3; Coil 1:A; ; BLU; 1.0mm²;
+J1:5; Coil 1:B; ; RED/VIO; 2.5mm²;`, true},
+		{"dashes before cavities and a name behind a bar", `
+X10 - A to Oil pressure - 1 | Oil pressure 5V
+X10 - B to Oil pressure - 2 | Oil pressure signal`, `
+X10:A; Oil pressure:1; Oil pressure 5V; ; ;
+X10:B; Oil pressure:2; Oil pressure signal; ; ;`, true},
+		{"far ends with their cavity in brackets", `
+3 - RED/BLU - fan relay feed - Fan relay (30)
+5 - WHT - fan coil - Fan relay (85)`, `
+3; Fan relay:30; fan relay feed; RED/BLU; ;
+5; Fan relay:85; fan coil; WHT; ;`, false},
 		{"counted lines", `
 1. P1:A -> M1:1 (red)
 2. P1:B -> M1:2 (black)`, `

@@ -183,7 +183,7 @@ func firstEnd(texts []string) (end string, rest []string) {
 	switch {
 	case len(texts) == 0:
 		return "", nil
-	case len(texts) > 1 && saysPin(texts[1]) && !saysPin(texts[0]):
+	case len(texts) > 1 && saysPin(texts[1]) && isDevice(texts[0]):
 		return withCavity(texts[0], texts[1]), texts[2:]
 	}
 	return texts[0], texts[1:]
@@ -195,10 +195,15 @@ func lastEnd(texts []string) (end string, rest []string) {
 	switch {
 	case n == 0:
 		return "", nil
-	case n > 1 && saysPin(texts[n-1]) && !saysPin(texts[n-2]):
+	case n > 1 && saysPin(texts[n-1]) && isDevice(texts[n-2]):
 		return withCavity(texts[n-2], texts[n-1]), texts[:n-2]
 	}
 	return texts[n-1], texts[:n-1]
+}
+
+// isDevice reports whether a text can be what a cavity behind it belongs to: "J1", and neither "pin 3" nor "31".
+func isDevice(text string) bool {
+	return strings.ContainsFunc(text, unicode.IsLetter) && !(strings.Contains(text, " ") && saysPin(text))
 }
 
 // withCavity puts a device and its cavity together.
@@ -248,5 +253,8 @@ func saysEnd(text string) bool {
 		return true
 	}
 	w := strings.Fields(text)
+	if n := len(w); n > 1 && strings.HasPrefix(w[n-1], "(") && strings.HasSuffix(w[n-1], ")") { // "Fan relay (30)"
+		w[n-1] = strings.Trim(w[n-1], "()")
+	}
 	return len(w) > 2 && saysPin(w[0]+" "+w[1]) || len(w) > 1 && saysPin(w[len(w)-1]) && strings.ContainsAny(w[len(w)-1], "0123456789")
 }

@@ -14,13 +14,13 @@ import (
 //	- 3: not connected
 func (f *finder) arrowPoints(i int) int {
 	rows := f.t.Rows
-	if !f.isPoint(rows, i) || i > 0 && f.isPoint(rows, i-1) && rows[i-1].Deep == rows[i].Deep {
+	if !f.isPoint(rows, i) || i > 0 && f.isPoint(rows, i-1) && rows[i-1].Deep == rows[i].Deep && rows[i-1].Point == rows[i].Point {
 		return 0
 	}
 	n, arrows := 0, 0
 	seen := map[string]bool{}
 	for _, r := range rows[i:] {
-		if i+n > len(rows)-1 || !f.isPoint(rows, i+n) || r.Deep != rows[i].Deep || n > 0 && r.Line != rows[i+n-1].Line+1 {
+		if i+n > len(rows)-1 || !f.isPoint(rows, i+n) || r.Deep != rows[i].Deep || r.Point != rows[i].Point || n > 0 && r.Line != rows[i+n-1].Line+1 {
 			break
 		}
 		pin, text, ok := point.Cut(r.Cells[0])

@@ -20,11 +20,12 @@ import (
 // nets, or a heading must say that pins follow. Each name is short and no sentence.
 func (f *finder) points(i int) int {
 	rows := f.t.Rows
-	if !f.isPoint(rows, i) || i > 0 && f.isPoint(rows, i-1) && rows[i-1].Deep == rows[i].Deep {
+	if !f.isPoint(rows, i) || i > 0 && f.isPoint(rows, i-1) && rows[i-1].Deep == rows[i].Deep && rows[i-1].Point == rows[i].Point {
 		return 0
 	}
 	n := 1
-	for i+n < len(rows) && f.isPoint(rows, i+n) && rows[i+n].Deep == rows[i].Deep && rows[i+n].Line == rows[i+n-1].Line+1 {
+	for i+n < len(rows) && f.isPoint(rows, i+n) && rows[i+n].Deep == rows[i].Deep && rows[i+n].Point == rows[i].Point &&
+		rows[i+n].Line == rows[i+n-1].Line+1 {
 		n++
 	}
 	if n < 2 || tellBothEnds(rows[i:i+n]) {
@@ -51,7 +52,7 @@ func (f *finder) points(i int) int {
 			last = name.Ordinal(to)
 		}
 	}
-	if f.pinsWithGaps(rows[i : i+n]) {
+	if f.pinsWithGaps(rows[i:i+n]) || n > 2 && f.belowDesignator(i) && !point.CountThings(rows[i:i+n]) {
 		return n
 	}
 	if rises && (point.SaysPin(rows[i].Cells[0]) || i > 0 && rows[i-1].Point && rows[i-1].Deep < rows[i].Deep &&
@@ -63,6 +64,15 @@ func (f *finder) points(i int) int {
 		return n
 	}
 	return 0
+}
+
+// belowDesignator reports whether the text right above a row begins with the designator of a connector, "J1 - Gateway".
+func (f *finder) belowDesignator(i int) bool {
+	if i == 0 || len(f.t.Rows[i-1].Cells) != 1 {
+		return false
+	}
+	first, _, _ := strings.Cut(f.t.Rows[i-1].Cells[0], " ")
+	return name.IsDesignator(strings.TrimRight(first, ":,")) && strings.ContainsAny(first, "0123456789")
 }
 
 // isPoint reports whether a row is a point of a list, or a line of text alone that begins with a

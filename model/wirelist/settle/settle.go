@@ -39,6 +39,7 @@ func (l *Look) settle() {
 			}
 		}
 	}
+	ends.loadDevices()
 	l.deviceBeforePin()
 	l.farBoard()
 	ends.pairs()
