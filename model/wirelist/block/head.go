@@ -1,6 +1,7 @@
 package block
 
 import (
+	"slices"
 	"strings"
 
 	"contralay/model/wirelist/name"
@@ -20,10 +21,10 @@ func (f *finder) isHead(i int) bool {
 	if f.t.Marked {
 		return r.First && (r.Ruled || f.h.IsHead(r))
 	}
-	if f.h.IsHead(r) {
+	apart := f.current == nil || shape.IsText(f.t.Rows[i-1]) || r.Line > f.t.Rows[i-1].Line+1
+	if f.h.IsHead(r) && (apart || !hasPole(r)) {
 		return true
 	}
-	apart := f.current == nil || shape.IsText(f.t.Rows[i-1]) || r.Line > f.t.Rows[i-1].Line+1
 	if c := f.current; c != nil && len(c.Rows) == 0 && len(c.Head) == 1 && f.isWords(r) && !f.h.IsHead(c.Head[0]) {
 		n, _ := r.Filled()
 		above, _ := c.Head[0].Filled()
@@ -35,6 +36,11 @@ func (f *finder) isHead(i int) bool {
 		return true
 	}
 	return apart && f.isWords(r) && (f.h.HeadWords(r) || f.current == nil && f.differs(i))
+}
+
+// hasPole reports whether a cell of a row ends with the sign of a pole, "Horn pin +", as cells of wires do and headings hardly.
+func hasPole(r table.Row) bool {
+	return slices.ContainsFunc(r.Cells, func(c string) bool { return strings.HasSuffix(c, " +") || strings.HasSuffix(c, " -") })
 }
 
 // isWords reports whether a row could be headings at all: two cells or more, short, no two alike,

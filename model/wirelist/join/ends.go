@@ -8,6 +8,7 @@ import (
 
 	"contralay/model"
 	"contralay/model/wirelist/draft"
+	"contralay/model/wirelist/endpins"
 	"contralay/model/wirelist/endtext"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
@@ -18,8 +19,7 @@ import (
 // Ends turns the names of far and near ends into terminations, cavities and splices,
 // now that every list is read.
 func Ends(im *draft.Importer) {
-	partSpaced(im)
-	partSigned(im)
+	endpins.Part(im)
 	bare, numbered, pinned := map[string]int{}, map[string]int{}, map[string]bool{}
 	each := func(f func(it *draft.Item, e *draft.End)) {
 		for _, it := range im.Items {

@@ -65,6 +65,9 @@ func IsGeneric(title string) bool {
 	if n := len(all); n > 1 && (all[n-1] == "notes" || all[n-1] == "remarks") {
 		return true // "Interface notes" are of the paper
 	}
+	if len(all) == 2 && IsConnectorWord(all[0]) && strings.Trim(all[1], "0123456789") == "" {
+		return false // "Connector 1" is what that one is called
+	}
 	for _, w := range all {
 		switch strings.TrimRight(w, "0123456789") {
 		case "", "pin", "pins", "pinout", "pinouts", "wiring", "wires", "wire", "connections", "connection", "connector", "connectors",

@@ -15,6 +15,9 @@ import (
 //	3 | cam +   | green  | Cam sensor
 func (l endColumns) loadDevices() {
 	pin, device := l.Holds(l.Cols, name.FieldPin), l.Holds(l.Cols, name.FieldConnector)
+	if pin < 0 {
+		pin = l.Holds(l.Cols, name.FieldNumber)
+	}
 	if pin < 0 || device < pin+2 || l.Cols[device].Given || l.Cols[pin].Of != "" || l.Titled() == "" || l.AnotherPin(pin) ||
 		l.Has(l.Cols, name.FieldFrom, name.FieldFromPin, name.FieldTo, name.FieldToPin, name.FieldRun, name.FieldVia) {
 		return
@@ -22,6 +25,6 @@ func (l endColumns) loadDevices() {
 	w := name.Words(table.Fold(l.Cols[device].Head))
 	if p := &l.Prof[pin]; len(w) == 1 && name.IsDeviceWord(w[0]) && p.Unique() && p.All(p.Cavities) && p.Filled > 2 &&
 		l.Prof[device].Distinct > 1 {
-		l.Cols[device].Field = name.FieldTo
+		l.Cols[device].Field, l.Cols[pin].Field = name.FieldTo, name.FieldPin
 	}
 }

@@ -19,7 +19,10 @@ func (l endColumns) plugNumbers() {
 		name.FieldConnector, name.FieldDevicePin) {
 		return
 	}
-	number := l.Holds(l.Cols, name.FieldWire)
+	number := l.Holds(l.Cols, name.FieldNumber)
+	if number < 0 {
+		number = l.Holds(l.Cols, name.FieldWire)
+	}
 	if number < 0 || l.Cols[number].Given || l.Heads.Words[strings.Join(name.Words(table.Fold(l.Cols[number].Head)), " ")].Field !=
 		name.FieldNumber {
 		return

@@ -6,6 +6,7 @@ import (
 
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/words"
 )
 
 // pinsBehindFar takes the column right behind that of the far end for the cavities there, where its heading is a word for cavities
@@ -16,6 +17,10 @@ import (
 //	1        | Supply   | Fuse box  | F6
 func (h Headings) pinsBehindFar(cols []Column) {
 	near, to := -1, -1
+	if i := slices.IndexFunc(cols, func(c Column) bool { return c.Field == name.FieldTo }); i >= 0 && i+1 < len(cols) && !cols[i+1].Given &&
+		cols[i+1].Field != name.FieldToPin && h.isFarPinHead(cols[i+1].Head) {
+		cols[i+1].Field, cols[i+1].known = name.FieldToPin, true
+	}
 	for i, c := range cols {
 		switch {
 		case c.Field == name.FieldFrom || c.Field == name.FieldFromPin || c.Field == name.FieldRun || c.Field == name.FieldVia,
@@ -24,7 +29,7 @@ func (h Headings) pinsBehindFar(cols []Column) {
 		case c.Field == name.FieldTo && to >= 0:
 			return
 		case c.Field == name.FieldTo, near >= 0 && to < 0 && (c.Field == name.FieldKeep || c.Field == name.FieldConnector && near < i-1) &&
-			!c.Given && i+1 < len(cols) && (h.headsPins(cols[i+1].Head) && (name.IsWordsOf(h.pinHead(cols[i+1].Head), c.Head) ||
+			!c.Given && i+1 < len(cols) && (h.headsPins(cols[i+1].Head) && (words.IsWordsOf(h.pinHead(cols[i+1].Head), c.Head) ||
 			headsSide(c.Head, strings.Join(withoutLast(h.pinHead(cols[i+1].Head)), " "))) || h.isFarPinHead(cols[i+1].Head) ||
 			h.headsPins(cols[i+1].Head) && h.IsPinOf(cols[i+1].Head, c.Head)):
 			to = i
@@ -109,7 +114,7 @@ func (h Headings) isOfHead(pins, of string) bool {
 	switch {
 	case len(far) == 0:
 		return false
-	case name.IsWordsOf(h.pinHead(pins), of), len(w) == 1 && slices.Contains(far, w[0]),
+	case words.IsWordsOf(h.pinHead(pins), of), len(w) == 1 && slices.Contains(far, w[0]),
 		len(w[0]) > 2 && strings.HasPrefix(far[0], w[0]):
 		return true
 	}

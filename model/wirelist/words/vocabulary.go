@@ -96,6 +96,7 @@ var vocabulary = sync.OnceValue(func() map[string]name.Meaning {
 		add(name.FieldFrom, "", "from "+of, "source "+of)
 		add(name.FieldTo, "", "to "+of, "destination "+of, "dest "+of, "target "+of)
 	}
+	add(name.FieldSignal, "", "what it does", "what it is", "what it is for")
 	add(name.FieldSignal, "", "measurement", "measurand", "messgrosse", "grandezza", "grandeur")
 	add(name.FieldSignal, "", "line", "linie", "tag", "tag name", "signal tag", "circuit description", "circuit function")
 	add(name.FieldWire, "", "cable number", "lead", "lead no", "cct", "cct no", "ckt", "ckt no", "wire tag", "wire label", "ferrule",

@@ -1,16 +1,17 @@
-package name
+package words
 
 import (
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/table"
 )
 
 // IsWordsOf reports whether the words before the last of a heading of cavities are the first letters of another heading, "F/D pin"
 // beside "Far device", or words of it, the last one among them: "Device terminal" beside "Field device".
 func IsWordsOf(pins []string, of string) bool {
-	w, far, letters := pins[:max(len(pins)-1, 0)], Words(WithoutBrackets(table.Fold(of))), ""
+	w, far, letters := pins[:max(len(pins)-1, 0)], name.Words(name.WithoutBrackets(table.Fold(of))), ""
 	for _, f := range far {
 		letters += f[:1]
 	}

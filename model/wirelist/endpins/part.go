@@ -1,0 +1,9 @@
+package endpins
+
+import "contralay/model/wirelist/draft"
+
+// Part parts such ends of all that was read.
+func Part(im *draft.Importer) {
+	partSpaced(im)
+	partSigned(im)
+}
