@@ -87,7 +87,7 @@ func numbered(texts []string) bool {
 func mostEnds(texts []string) bool {
 	n := 0
 	for _, t := range texts {
-		if saysEnd(t) && isShort(t) {
+		if saysEnd(t) && isShort(t) && !slices.ContainsFunc(pieces(t, " - "), piece.isValue) {
 			n++
 		}
 	}

@@ -33,7 +33,8 @@ func SplitEnd(cell string) (connector, pin string, ok bool) {
 	} else if i := strings.IndexAny(cell, ",;"); i > 0 && IsDesignator(strings.TrimSpace(cell[:i])) &&
 		IsCavity(strings.TrimSpace(cell[i+1:])) {
 		connector, pin = cell[:i], cell[i+1:]
-	} else if i := strings.LastIndex(cell, " - "); i > 0 && len(cell)-i-3 <= 4 && strings.ToUpper(cell[i+3:]) == cell[i+3:] {
+	} else if i := strings.LastIndex(cell, " - "); i > 0 && len(cell)-i-3 <= 4 &&
+		(strings.ToUpper(cell[i+3:]) == cell[i+3:] || IsCavity(cell[i+3:])) {
 		connector, pin = cell[:i], cell[i+3:] // "Box - MAIN"
 	} else if i := strings.LastIndexAny(cell, "-/."); i > 0 && len(cell)-i-1 <= 3 {
 		connector, pin = cell[:i], cell[i+1:]

@@ -273,12 +273,13 @@ func isPoint(line string) bool {
 }
 
 // isBarredLine reports whether a line with bars between its pieces is no row of a table: a point of a list, "- 3 | red | horn", or
-// one with an arrow and no bar at its front, "3 | red | horn -> relay 87".
+// one with an arrow, or a word in its place, and no bar at its front, "3 | red | horn -> relay 87".
 func isBarredLine(line string) bool {
 	if isPoint(line) {
 		return !strings.HasPrefix(strings.TrimSpace(line[2:]), "|")
 	}
-	return !strings.HasPrefix(line, "|") && (strings.Contains(line, "->") || strings.Contains(line, "=>") || strings.Contains(line, "→"))
+	return !strings.HasPrefix(line, "|") && (strings.Contains(line, "->") || strings.Contains(line, "=>") ||
+		strings.Contains(line, "→") || toLine.MatchString(line))
 }
 
 // withoutDot takes the signs before a heading or a point off; that of a pole or a voltage behind the dot stays, "- +: red", "- +12V".
