@@ -14,8 +14,11 @@ import (
 // Lines that are written in one way are parted together: package alike sees in all of them what it could not see in one. Where the
 // line alone says as much, that is taken.
 
+// together is the way through the lines of a band that are parted so.
+type together struct{ *finder }
+
 // alikeLines finds these lines in the sheet once.
-func (f *finder) alikeLines() {
+func (f together) alikeLines() {
 	f.cavities, f.ends = map[int]alike.Line{}, map[int]alike.Line{}
 	rows := f.t.Rows
 	for i := 0; i < len(rows); {
@@ -45,12 +48,13 @@ func (f *finder) alikeLines() {
 
 // alikeFrom is how many rows from one on can be such lines: texts alone, each right below the other, set in alike, that begin
 // with a cavity each or have an arrow each.
-func (f *finder) alikeFrom(i int) int {
+func (f together) alikeFrom(i int) int {
 	rows := f.t.Rows
 	n, first := 0, ""
 	for i+n < len(rows) {
 		r := rows[i+n]
-		if i+n+1 < len(rows) && rows[i+n+1].Line == r.Line || len(r.Cells) != 1 || r.Level > 0 || f.t.Marked && !r.Prose || len(r.Cells[0]) > mostLine ||
+		if i+n+1 < len(rows) && rows[i+n+1].Line == r.Line || len(r.Cells) != 1 || r.Level > 0 || f.t.Marked && !r.Prose ||
+			len(r.Cells[0]) > mostLine ||
 			strings.HasSuffix(r.Cells[0], ":") || isFullSentence(r.Cells[0]) {
 			break
 		}
@@ -142,7 +146,7 @@ type partedRun struct {
 }
 
 // cavityLines is how many rows from one on are cavities that are parted together.
-func (f *finder) cavityLines(i int) (n int) {
+func (f together) cavityLines(i int) (n int) {
 	for i+n < len(f.t.Rows) {
 		if _, ok := f.cavities[f.t.Rows[i+n].Line]; !ok || n > 0 && f.t.Rows[i+n].Line != f.t.Rows[i+n-1].Line+1 {
 			break
@@ -166,7 +170,7 @@ func (f *finder) areLamps(i int) bool {
 }
 
 // listAlike makes the block of such cavities.
-func (f *finder) listAlike(points []table.Row) {
+func (f together) listAlike(points []table.Row) {
 	b := Block{Table: f.t, Path: slices.Clone(f.path), Titles: f.titles(), Listed: true, Fixed: true}
 	for _, r := range points {
 		l := f.cavities[r.Line]

@@ -98,7 +98,7 @@ func (f *finder) find() ([]Block, []table.Row) {
 		return f.headless(f.t.Rows)
 	}
 	rows := f.t.Rows
-	f.alikeLines()
+	together{f}.alikeLines()
 	for i := 0; i < len(rows); i++ {
 		r := rows[i]
 		f.descend(r)
@@ -117,8 +117,8 @@ func (f *finder) find() ([]Block, []table.Row) {
 			i += n - 1
 			continue
 		}
-		if points := f.cavityLines(i); points > 0 {
-			f.listAlike(rows[i : i+points])
+		if points := (together{f}).cavityLines(i); points > 0 {
+			together{f}.listAlike(rows[i : i+points])
 			i += points - 1
 			continue
 		}

@@ -19,5 +19,5 @@ func (f *finder) listDrawn(rows []table.Row, lines []alike.Line) {
 	for i, r := range rows {
 		f.cavities[r.Line] = lines[i]
 	}
-	f.listAlike(rows)
+	together{f}.listAlike(rows)
 }

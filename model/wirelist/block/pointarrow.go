@@ -20,7 +20,8 @@ func (f *finder) arrowPoints(i int) int {
 	n, arrows := 0, 0
 	seen := map[string]bool{}
 	for _, r := range rows[i:] {
-		if i+n > len(rows)-1 || !f.isPoint(rows, i+n) || r.Deep != rows[i].Deep || r.Point != rows[i].Point || n > 0 && r.Line != rows[i+n-1].Line+1 {
+		if i+n > len(rows)-1 || !f.isPoint(rows, i+n) || r.Deep != rows[i].Deep || r.Point != rows[i].Point || n > 0 &&
+			r.Line != rows[i+n-1].Line+1 {
 			break
 		}
 		pin, text, ok := point.Cut(r.Cells[0])

@@ -215,7 +215,8 @@ func weightOf(device string, places map[string]bool) int {
 		}
 	}
 	switch {
-	case contact, lettered > 1, places["+"] && places["-"], places["V+"] && places["V-"], places["B+"] && places["B-"], places["L"] && places["N"], numbers > 2 && most > 2*numbers:
+	case contact, lettered > 1, places["+"] && places["-"], places["V+"] && places["V-"], places["B+"] && places["B-"], places["L"] &&
+		places["N"], numbers > 2 && most > 2*numbers:
 		return 2
 	case len(words) == 1 && name.IsDesignator(last) && len(places) > 1:
 		return 2 // "TB1 1", "TB1 2": the device has its number

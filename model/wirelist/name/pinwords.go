@@ -26,7 +26,8 @@ func IsPinWord(w string) bool {
 func splitAtPinWord(cell string) (connector, pin string, ok bool) {
 	words := strings.Fields(cell)
 	n := len(words)
-	if n > 3 && IsPinWord(table.Fold(words[0])) && (IsCavity(words[1]) || words[1] == "+" || words[1] == "-") && isOf(table.Fold(words[2])) {
+	if n > 3 && IsPinWord(table.Fold(words[0])) && (IsCavity(words[1]) || words[1] == "+" || words[1] == "-") &&
+		isOf(table.Fold(words[2])) {
 		if rest := words[3:]; !strings.EqualFold(rest[0], "the") || len(rest) > 1 { // "pin 3 of the radio"
 			if strings.EqualFold(rest[0], "the") {
 				rest = rest[1:]

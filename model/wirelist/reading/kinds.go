@@ -161,7 +161,8 @@ func bare(l *look) []shape.Column {
 			ends = append(ends, i)
 		case texts >= 0 && i > texts && 2*p.Filled < len(l.Src.Rows):
 			cols[i].Field = name.FieldNote
-		case (texts >= 0 || (pin >= 0 || len(ends) == 2) && l.Has(cols, name.FieldColour)) && !l.Has(cols, name.FieldGauge) && column.IsSizes(l.Src.Rows, i):
+		case (texts >= 0 || (pin >= 0 || len(ends) == 2) && l.Has(cols, name.FieldColour)) && !l.Has(cols, name.FieldGauge) &&
+			column.IsSizes(l.Src.Rows, i):
 			cols[i].Field = name.FieldGauge
 		case texts < 0 && (p.All(p.Ends) || l.AllParted(i)) && len(ends) < 2:
 			ends = append(ends, i)

@@ -100,5 +100,6 @@ func firstEnd(piece string) string {
 // saysCavity reports whether an end is a connector and its cavity, or ends with a cavity or a pole.
 func saysCavity(end string) bool {
 	at := strings.LastIndexByte(end, ' ')
-	return IsPlainEnd(end) || IsLooseEnd(end) || name.SaysPin(end) || at > 0 && (name.IsCavity(end[at+1:]) || end[at+1:] == "+" || end[at+1:] == "-")
+	return IsPlainEnd(end) || IsLooseEnd(end) || name.SaysPin(end) || at > 0 && (name.IsCavity(end[at+1:]) || end[at+1:] == "+" ||
+		end[at+1:] == "-")
 }

@@ -19,7 +19,8 @@ func labelBefore(from string) (label, end string) {
 		}
 	}
 	front, back = strings.TrimSpace(front), strings.TrimSpace(back)
-	if !ok || front == "" || back == "" || name.IsCavity(back) && !value.IsDigit(front[0]) || strings.Contains(front, ":") || !point.IsShortName(front) {
+	if !ok || front == "" || back == "" || name.IsCavity(back) && !value.IsDigit(front[0]) || strings.Contains(front, ":") ||
+		!point.IsShortName(front) {
 		return "", from
 	}
 	if !strings.ContainsAny(back, " :-./") && len(back) < 5 && back == strings.ToUpper(back) && !value.IsDigit(front[0]) {

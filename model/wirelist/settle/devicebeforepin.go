@@ -13,7 +13,7 @@ import (
 //	Flow   | 1   | supply
 //	Flow   | 2   | pulse
 //	Lid    | 1   | switch
-func (l *Look) deviceBeforePin() {
+func (l endColumns) deviceBeforePin() {
 	if l.Has(l.Cols, name.FieldConnector, name.FieldFrom, name.FieldFromPin, name.FieldRun, name.FieldVia) {
 		return
 	}
@@ -28,7 +28,7 @@ func (l *Look) deviceBeforePin() {
 }
 
 // isDeviceHead reports whether the heading of a column that nobody knows is one word for devices.
-func (l *Look) isDeviceHead(i int) bool {
+func (l endColumns) isDeviceHead(i int) bool {
 	c := &l.Cols[i]
 	w := name.Words(table.Fold(c.Head))
 	return !c.Given && c.Field == name.FieldKeep && len(w) == 1 && (name.IsDeviceWord(w[0]) || name.IsUnit(w[0]))

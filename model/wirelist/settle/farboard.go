@@ -19,7 +19,7 @@ import (
 //	Sensor | Terminal | Signal | Board      Pin | Name  | Keeper
 //	Vane   | 1        | wiper  | A0         1   | 12V   | V+
 //	       | 2        | ground | GND        2   | latch | OUT1
-func (l *Look) farBoard() {
+func (l endColumns) farBoard() {
 	if l.Has(l.Cols, name.FieldFrom, name.FieldFromPin, name.FieldToPin, name.FieldRun, name.FieldVia, name.FieldDevicePin) {
 		return
 	}
@@ -46,7 +46,7 @@ func (l *Look) farBoard() {
 }
 
 // isFarBoard reports whether a column is headed by something that no other column of wires is, and holds marks of pads.
-func (l *Look) isFarBoard(i int) bool {
+func (l endColumns) isFarBoard(i int) bool {
 	c := &l.Cols[i]
 	w := name.Words(name.WithoutBrackets(table.Fold(c.Head)))
 	if c.Given || len(w) == 0 || len(w) > 3 || c.Field != name.FieldKeep && c.Field != name.FieldConnector || name.IsRemark(w) ||

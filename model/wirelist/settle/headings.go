@@ -14,7 +14,8 @@ import (
 // none.
 func (l *Look) Titled() string {
 	for _, r := range slices.Backward(l.Src.Titles) {
-		if _, text := r.Filled(); !r.Point && text != "" && !name.IsGeneric(text) && !(r.Prose && strings.HasSuffix(text, ".") && strings.Contains(text, " ")) {
+		if _, text := r.Filled(); !r.Point && text != "" && !name.IsGeneric(text) && !(r.Prose && strings.HasSuffix(text, ".") &&
+			strings.Contains(text, " ")) {
 			return text
 		}
 	}

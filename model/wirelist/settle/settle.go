@@ -16,7 +16,7 @@ import (
 func (l *Look) settle() {
 	ends := endColumns{l}
 	l.channelsWithGaps()
-	l.asksWhere()
+	ends.asksWhere()
 	l.toldEnds()
 	l.cablesNamedOnce()
 	l.swapped()
@@ -25,7 +25,7 @@ func (l *Look) settle() {
 	ends.joinedHeads()
 	ends.pinBehindTo()
 	ends.twoPinsOfASide()
-	l.stripNumbers()
+	ends.stripNumbers()
 	l.idsByCells()
 	l.padColumns()
 	l.placedPins()
@@ -40,8 +40,8 @@ func (l *Look) settle() {
 		}
 	}
 	ends.loadDevices()
-	l.deviceBeforePin()
-	l.farBoard()
+	ends.deviceBeforePin()
+	ends.farBoard()
 	ends.pairs()
 	ends.devicePairs()
 	ends.besidePin()

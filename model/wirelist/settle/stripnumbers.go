@@ -18,7 +18,7 @@ import (
 //	No | Function | Colour | To
 //	1  | live     | black  | Heater 1
 //	2  | spare    |        |
-func (l *Look) stripNumbers() {
+func (l endColumns) stripNumbers() {
 	if l.AnotherPin(-1) || l.Has(l.Cols, name.FieldFrom, name.FieldFromPin, name.FieldToPin, name.FieldRun, name.FieldVia,
 		name.FieldConnector, name.FieldDevicePin) || l.Titled() == "" {
 		return
@@ -38,7 +38,7 @@ func (l *Look) stripNumbers() {
 }
 
 // saysFree reports whether some row has a number, no far end, and nothing else but a word that the place is free.
-func (l *Look) saysFree(number, to int) bool {
+func (l endColumns) saysFree(number, to int) bool {
 	return slices.ContainsFunc(l.Src.Rows[:min(len(l.Src.Rows), column.MostLooked)], func(r table.Row) bool {
 		free := false
 		for i, c := range r.Cells {
@@ -55,7 +55,7 @@ func (l *Look) saysFree(number, to int) bool {
 }
 
 // beginsAgain reports whether the sheet has the headings of the block more than once, each with a count from one below it.
-func (l *Look) beginsAgain() bool {
+func (l endColumns) beginsAgain() bool {
 	if len(l.Src.Head) != 1 {
 		return false
 	}

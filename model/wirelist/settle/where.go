@@ -15,7 +15,7 @@ import (
 //
 //	# | Signal | Wire       | Where
 //	1 | VBAT   | 16 AWG red | main switch
-func (l *Look) asksWhere() {
+func (l endColumns) asksWhere() {
 	if !l.Has(l.Cols, name.FieldPin, name.FieldNumber) || !l.Has(l.Cols, name.FieldSignal) ||
 		!l.Has(l.Cols, name.FieldColour, name.FieldGauge, name.FieldWire) ||
 		l.Has(l.Cols, name.FieldTo, name.FieldToPin, name.FieldFrom, name.FieldRun) {
@@ -23,7 +23,8 @@ func (l *Look) asksWhere() {
 	}
 	for i := range l.Cols {
 		c, p := &l.Cols[i], &l.Prof[i]
-		if c.Field == name.FieldKeep && !c.Given && words.AsksWhere(table.Fold(c.Head)) && p.Filled > 0 && 4*(p.Prose-l.opens(i)) <= p.Filled {
+		if c.Field == name.FieldKeep && !c.Given && words.AsksWhere(table.Fold(c.Head)) && p.Filled > 0 &&
+			4*(p.Prose-l.opens(i)) <= p.Filled {
 			c.Field = name.FieldTo
 			return
 		}
@@ -31,7 +32,7 @@ func (l *Look) asksWhere() {
 }
 
 // opens counts the texts of a column that say that an end is open, "open at the coil".
-func (l *Look) opens(i int) (n int) {
+func (l endColumns) opens(i int) (n int) {
 	for _, r := range l.Src.Rows[:min(len(l.Src.Rows), column.MostLooked)] {
 		if i < len(r.Cells) && strings.Contains(r.Cells[i], " ") && endtext.SaysOpen(r.Cells[i]) {
 			n++

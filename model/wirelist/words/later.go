@@ -14,7 +14,8 @@ func IsForLater(called string) bool {
 		return false
 	}
 	switch strings.TrimSpace(f[at+1:]) {
-	case "later", "for later", "maybe later", "later on", "future", "in future", "not yet", "spater", "noch nicht", "plus tard", "pas encore",
+	case "later", "for later", "maybe later", "later on", "future", "in future", "not yet", "spater", "noch nicht", "plus tard",
+		"pas encore",
 		"mas tarde", "todavia no", "piu tardi", "non ancora", "nog niet", "pozniej", "senere", "senare":
 		return true
 	}

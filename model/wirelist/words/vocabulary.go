@@ -22,7 +22,8 @@ var vocabulary = sync.OnceValue(func() map[string]name.Meaning {
 			m[w] = name.Meaning{Field: f, Lang: of, Weak: len(w) <= 2 && w != "to"}
 		}
 	}
-	add(name.FieldWire, "", "wire", "ident", "wire id", "wire no", "wire number", "id", "circuit", "circuit no", "circuit number", "conductor",
+	add(name.FieldWire, "", "wire", "ident", "wire id", "wire no", "wire number", "id", "circuit", "circuit no", "circuit number",
+		"conductor",
 		"conductor no", "core", "core no")
 	add(name.FieldWire, "de", "ader", "adernummer", "ader nr", "aderbezeichnung", "leitung", "leitungsnummer", "leitung nr",
 		"ltg nr", "ltg",
@@ -43,7 +44,8 @@ var vocabulary = sync.OnceValue(func() map[string]name.Meaning {
 	add(name.FieldFrom, "es", "desde", "origen")
 	add(name.FieldFrom, "it", "da", "partenza", "provenienza")
 	add(name.FieldFrom, "", "de")
-	add(name.FieldTo, "", "to", "destination", "dest", "dst", "target", "end b", "end 2", "side b", "b side", "b end", "to connector", "to device",
+	add(name.FieldTo, "", "to", "destination", "dest", "dst", "target", "end b", "end 2", "side b", "b side", "b end", "to connector",
+		"to device",
 		"destination connector", "goes to", "end point")
 	add(name.FieldTo, "de", "nach", "ziel", "nach stecker", "zielpunkt")
 	add(name.FieldTo, "fr", "vers", "arrivee", "aboutissant")
@@ -71,7 +73,8 @@ var vocabulary = sync.OnceValue(func() map[string]name.Meaning {
 	add(name.FieldPin, "it", "piedino", "morsetto", "contatto", "polo")
 	add(name.FieldFromPin, "", "from pin", "from cavity", "from terminal", "source pin", "start pin", "pin a", "pin 1")
 	add(name.FieldToPin, "", "to pin", "to cavity", "to terminal", "destination pin", "dest pin", "end pin", "pin b", "pin 2")
-	add(name.FieldSignal, "", "signal", "signal name", "description", "desc", "function", "func", "fn", "fct", "assignment", "name", "net", "net name",
+	add(name.FieldSignal, "", "signal", "signal name", "description", "desc", "function", "func", "fn", "fct", "assignment", "name",
+		"net", "net name",
 		"circuit name",
 		"label",
 		"purpose", "pin name", "pin function", "wire name", "use", "for", "used for", "serves", "what")

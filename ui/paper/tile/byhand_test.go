@@ -326,7 +326,8 @@ func TestWhatIsLeftOut(t *testing.T) {
 func TestLeastCutByHand(t *testing.T) {
 	for _, c := range []struct {
 		low, high, want unit.Millimetre
-	}{{100, 200, 0}, {405, 425, 2. / 16}, {405, 435, 3. / 16}, {300, 410, 0}, {300, 411, 1. / 16}, {420, 500, 0}, {0, 1000, 0}, {405, 575, 0}} {
+	}{{100, 200, 0}, {405, 425, 2. / 16}, {405, 435, 3. / 16}, {300, 410, 0}, {300, 411, 1. / 16}, {420, 500, 0}, {0, 1000, 0}, {405, 575,
+		0}} {
 		s := &plot.Sheet{Box: box(0, 0, 100, 1000)}
 		s.Way(plot.Bundle, 0.25, plot.Point{Y: c.low}, plot.Point{Y: c.high})
 		if got := leastCut(s, 160, 580, 2); got != c.want {
