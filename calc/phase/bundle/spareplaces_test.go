@@ -36,7 +36,8 @@ func placesText(branches ...string) string {
 	return text
 }
 
-// Places for spares, by hand: A has two cavities free, Y two, Z four. So many lead through each branch, no cavity twice, each from the end that
+// Places for spares, by hand: A has two cavities free, Y two, Z four. So many lead through each branch, no cavity twice, each from the
+// end that
 // the branch is told from.
 func TestSparePlacesByHand(t *testing.T) {
 	s := calc.Build(calctest.Parse(t, placesText("T A J", "L J Z", "M J Y")), calctest.Catalogue(t), nil)
