@@ -105,7 +105,6 @@ func moments(s *sheet.Sheet, b *model.Build) []Spent {
 		}
 		put(t.Step.V, t.At.V, t.By.V, work, 1)
 	}
-	slices.SortStableFunc(out, func(a, b Spent) int { return cmp.Compare(a.At, b.At) })
 	return out
 }
 
