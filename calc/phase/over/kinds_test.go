@@ -63,6 +63,11 @@ func TestKindOfTubeAndHotAir(t *testing.T) {
 	if tubes := calctest.SaidOf(s, "hot.sheath"); len(tubes) != 1 {
 		t.Errorf("the tube is said to be too hot %d times: %q", len(tubes), tubes)
 	}
+	h.Branches[0].Covers = []model.Cover{{What: model.CoverSheath, Part: model.Some("AS23053/16 6.4")}, {What: model.CoverSleeve,
+		Part: model.Some("AS23053/16 9.5")}}
+	if tubes := calctest.SaidOf(calc.Complete(h, cat, nil), "hot.sheath"); len(tubes) != 1 {
+		t.Errorf("two tubes of one kind are said to be too hot %d times: %q", len(tubes), tubes)
+	}
 	cool := calctest.Parse(t, calctest.OneSize(7, "22", "length_mm = 300.0\n"))
 	k := calc.Complete(cool, cat, nil)
 	cool.Branches[0].AmbientC = model.Some(k.Wires[0].Entry.RatedC)

@@ -43,6 +43,11 @@ func TestEachInputCounts(t *testing.T) {
 			texts := []string{w.Name, w.Says}
 			for _, in := range w.In {
 				texts = append(texts, in.Name)
+				for _, what := range []string{"sheath near it", "air outside"} {
+					if strings.Contains(in.Name, what) {
+						moves[what] = true
+					}
+				}
 			}
 			for _, text := range texts {
 				for _, bad := range []string{"  ", " .", " ,", "and .", "of .", ", .", "%!"} {
@@ -75,6 +80,9 @@ func TestEachInputCounts(t *testing.T) {
 				}
 			}
 		}
+	}
+	if !moves["sheath near it"] {
+		t.Error("nothing is told to lie near a sheath")
 	}
 	for what := range idle {
 		if !moves[what] {
