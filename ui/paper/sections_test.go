@@ -145,8 +145,8 @@ func TestSerialsInWords(t *testing.T) {
 	if got := Serials(s); got != "none" {
 		t.Errorf("%q", got)
 	}
-	s.H.Builds = []model.Build{{Serial: "1"}, {Serial: "A\x1b2"}}
-	if got := Serials(s); !strings.HasPrefix(got, "1, A") || strings.Contains(got, "\x1b") {
+	s.H.Builds = []model.Build{{Serial: "1"}, {Serial: "A" + escape + "2"}}
+	if got := Serials(s); !strings.HasPrefix(got, "1, A") || strings.Contains(got, escape) {
 		t.Errorf("%q", got)
 	}
 	out, conforms, err := Customer(handLoom(t), Meta{Serial: "99"})
@@ -213,7 +213,7 @@ func TestFilesByMarks(t *testing.T) {
 			t.Errorf("%q: %q, want %q", cell, got, want)
 		}
 	}
-	if got := regexp.MustCompile(`\s+`).ReplaceAllString(string(safe([]byte("a\nb\x1bc<"))), " "); strings.Contains(got, "\x1b") ||
+	if got := regexp.MustCompile(`\s+`).ReplaceAllString(string(safe([]byte("a\nb" + escape + "c<"))), " "); strings.Contains(got, escape) ||
 		!strings.HasPrefix(got, "a b") || !strings.HasSuffix(got, "c<") || len(got) <= len("a bc<") {
 		t.Errorf("%q", got)
 	}
@@ -221,3 +221,6 @@ func TestFilesByMarks(t *testing.T) {
 		t.Errorf("%q", got)
 	}
 }
+
+// escape is the character that commands a terminal.
+var escape = string(rune(27))
