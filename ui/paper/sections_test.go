@@ -213,7 +213,7 @@ func TestFilesByMarks(t *testing.T) {
 			t.Errorf("%q: %q, want %q", cell, got, want)
 		}
 	}
-	if got := regexp.MustCompile(`\s+`).ReplaceAllString(string(safe([]byte("a\nb" + escape + "c<"))), " "); strings.Contains(got, escape) ||
+	if got := regexp.MustCompile(`\s+`).ReplaceAllString(string(safe([]byte("a\nb"+escape+"c<"))), " "); strings.Contains(got, escape) ||
 		!strings.HasPrefix(got, "a b") || !strings.HasSuffix(got, "c<") || len(got) <= len("a bc<") {
 		t.Errorf("%q", got)
 	}

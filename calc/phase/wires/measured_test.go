@@ -9,13 +9,15 @@ import (
 	"contralay/model/unit"
 )
 
-// A wire that accounts for 1 V may measure 0.1 V more, and a tenth: 1.2 V. More is lost in its contacts; less than half was no such current.
+// A wire that accounts for 1 V may measure 0.1 V more, and a tenth: 1.2 V. More is lost in its contacts; less than half was no such
+// current.
 func TestMeasuredAgainstTheWire(t *testing.T) {
 	for _, c := range []struct {
 		measured unit.Volt
 		says     string
 	}{{1.19, ""}, {1.21, "The other 0.21 V are lost"}, {0.51, ""}, {0.49, "did it carry that current?"}} {
-		s := &sheet.Sheet{H: &model.Harness{Wires: []model.Wire{{ID: "1", DropV: model.Some(c.measured), Amps: model.Some[unit.Ampere](10)}}},
+		s := &sheet.Sheet{H: &model.Harness{Wires: []model.Wire{{ID: "1", DropV: model.Some(c.measured),
+			Amps: model.Some[unit.Ampere](10)}}},
 			Wires: make([]sheet.Wire, 1)}
 		s.Wires[0].Drop = model.Some[unit.Volt](1)
 		Measured(s, 0)

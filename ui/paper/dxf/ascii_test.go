@@ -13,7 +13,7 @@ func TestSignsInASCII(t *testing.T) {
 	for text, want := range map[string]string{"Ω": "Ohm", "\u2126": "Ohm", "µ\u03bc": "uu", "5°": "5deg", "2×3·4": "2x3.4",
 		"±1−2–3—4":       "+/-1-2-3-4",
 		"ßøØæÆœŒłŁđĐðþı": "ssoOaeAEoeOElLdDdthi", "‘a’ “b”…": `'a' "b"...`, " ~": " " +
-			"~", string(rune(27))+"\x7f\u0080\n": `\U+0080`, "é": "e", "主": `\U+4E3B`, "\uffff": `\U+FFFF`, "\U00010000": "?"} {
+			"~", string(rune(27)) + "\x7f\u0080\n": `\U+0080`, "é": "e", "主": `\U+4E3B`, "\uffff": `\U+FFFF`, "\U00010000": "?"} {
 		if got := dxf.ASCII(text); got != want {
 			t.Errorf("%q: %q, by hand %q", text, got, want)
 		}
