@@ -99,6 +99,13 @@ X10:B; Oil pressure:2; Oil pressure signal; ; ;`, true},
 5 - WHT - fan coil - Fan relay (85)`, `
 3; Fan relay:30; fan relay feed; RED/BLU; ;
 5; Fan relay:85; fan coil; WHT; ;`, false},
+		{"the name in brackets behind the far end", `
+Pin 1: red → fuse box F2 (switched 12 V)
+Pin 2: black → frame stud (ground)
+Pin 3: white → left coil (2)`, `
+1; fuse box F2; switched 12 V; red; ;
+2; frame stud; ground; black; ;
+3; left coil (2); ; white; ;`, false},
 		{"counted lines", `
 1. P1:A -> M1:1 (red)
 2. P1:B -> M1:2 (black)`, `

@@ -133,6 +133,7 @@ func valueBefore(text string) (rest string, v piece) {
 
 // fill gives each line what its pieces say.
 func (l *lot) fill(lines []Line) {
+	named := l.namesInBrackets()
 	for i := range lines {
 		line := &lines[i]
 		names := line.take(l.near[i])
@@ -141,6 +142,9 @@ func (l *lot) fill(lines []Line) {
 		}
 		behind := line.take(l.far[i])
 		line.To, behind = firstEnd(behind)
+		if front, inner := nameInBrackets(line.To); named && len(names) == 0 && len(behind) == 0 && inner != "" {
+			line.To, names = front, []string{inner}
+		}
 		if len(names) == 0 && len(behind) > 0 && isShort(behind[0]) {
 			names, behind = behind[:1], behind[1:]
 		}
@@ -158,6 +162,34 @@ func (l *lot) fill(lines []Line) {
 		}
 		line.Remark = strings.Join(behind, "; ")
 	}
+}
+
+// namesInBrackets reports whether most far sides end with a name in brackets; where one does, it is another name of the end.
+func (l *lot) namesInBrackets() bool {
+	far, named := 0, 0
+	for _, all := range l.far {
+		if len(all) > 0 {
+			far++
+			if _, inner := nameInBrackets(all[len(all)-1].text); inner != "" {
+				named++
+			}
+		}
+	}
+	return named > 1 && 3*named >= 2*far
+}
+
+// nameInBrackets parts the name of a wire in brackets off its far end, "fuse box F2 (switched 12 V)": one word that can be a cavity is
+// that, and a free end has none.
+func nameInBrackets(end string) (front, inner string) {
+	open := strings.LastIndex(end, " (")
+	if open < 1 || !strings.HasSuffix(end, ")") {
+		return end, ""
+	}
+	inner = end[open+2 : len(end)-1]
+	if saysPin(inner) || !isShort(inner) || !strings.ContainsFunc(inner, unicode.IsLetter) || name.StateOf(inner) != name.Used {
+		return end, ""
+	}
+	return end[:open], inner
 }
 
 // take keeps the colour and the size of some pieces, the first of each, and gives back the other texts.

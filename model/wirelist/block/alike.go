@@ -83,7 +83,7 @@ const mostLine = 160
 
 // moreThanAlone reports whether lines say more together than each of them says alone.
 func moreThanAlone(texts []string, lines []alike.Line) bool {
-	together, alone := 0, 0
+	together, alone, values := 0, 0, 0 // values counts colours and sizes, those of each line alone taken off
 	for i, t := range texts {
 		_, text, ok := point.Cut(t)
 		if !ok {
@@ -95,8 +95,9 @@ func moreThanAlone(texts []string, lines []alike.Line) bool {
 			return true // "Pump (2)" is a cavity
 		}
 		alone += filled(p.Signal, p.Colour, p.Size, p.To)
+		values += filled(lines[i].Colour, lines[i].Size) - filled(p.Colour, p.Size)
 	}
-	return together > alone
+	return together > alone || together == alone && values > 0
 }
 
 func filled(all ...string) (n int) {
