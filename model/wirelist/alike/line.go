@@ -30,6 +30,7 @@ func asPiece(text string) piece {
 	g, sized := value.ParseGauge(p.text, value.BareAWG, value.MarkUnknown)
 	switch {
 	case p.text == "" || name.StateOf(p.text) != name.Used:
+	case len(p.text) == 3 && p.text[0] == '(': // "(G)" is a cavity
 	case point.IsColour(p.text):
 		p.colour = p.text
 	case sized && g.Size != "" && strings.Trim(p.text, "0123456789()[] ") != "" && !name.IsCavity(p.text) &&
@@ -126,6 +127,9 @@ func bracketed(text string) (front, inner string) {
 		return text, ""
 	}
 	in := text[open+1 : len(text)-1]
+	if len(in) == 1 { // "Box (G)": a cavity
+		return text, ""
+	}
 	for _, mark := range []string{", ", "; ", " / ", " - "} {
 		for _, p := range cut(in, mark) {
 			if p.isValue() {

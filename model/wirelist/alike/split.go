@@ -72,6 +72,9 @@ func lead(text string) (pin, sign, rest string, ok bool) {
 			break
 		}
 	}
+	if next, _, _ := strings.Cut(behind, " "); name.JoinsDevice(table.Fold(next)) { // "pin 1 of the radio"
+		return "", "", "", false
+	}
 	if sign == "" && (behind == rest || !strings.ContainsAny(pin, "0123456789")) { // "A lamp is next to it"
 		return "", "", "", false
 	}

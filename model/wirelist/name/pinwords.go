@@ -27,7 +27,7 @@ func splitAtPinWord(cell string) (connector, pin string, ok bool) {
 	words := strings.Fields(cell)
 	n := len(words)
 	if n > 3 && IsPinWord(table.Fold(words[0])) && (IsCavity(words[1]) || words[1] == "+" || words[1] == "-") &&
-		isOf(table.Fold(words[2])) {
+		JoinsDevice(table.Fold(words[2])) {
 		if rest := words[3:]; !strings.EqualFold(rest[0], "the") || len(rest) > 1 { // "pin 3 of the radio"
 			if strings.EqualFold(rest[0], "the") {
 				rest = rest[1:]
@@ -53,4 +53,13 @@ func IsPinCell(cell string) bool {
 func SaysPin(cell string) bool {
 	_, _, ok := splitAtPinWord(cell)
 	return ok
+}
+
+// JoinsDevice reports whether a folded word stands between a cavity and its device, "pin 3 of the radio".
+func JoinsDevice(w string) bool {
+	switch w {
+	case "of", "on", "at", "in", "von", "der", "des", "am", "de", "du", "del", "della", "di", "van", "på", "pa":
+		return true
+	}
+	return false
 }

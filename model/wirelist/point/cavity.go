@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
 
@@ -40,7 +41,10 @@ func Cut(text string) (pin, rest string, ok bool) {
 	}
 	signs := strings.TrimLeft(rest, " \t")
 	rest = strings.TrimSpace(strings.TrimLeft(signs, ":=.)-–→>"))
+	next, _, _ := strings.Cut(rest, " ")
 	switch {
+	case signs == rest && name.JoinsDevice(table.Fold(next)): // "pin 1 of the radio"
+		return "", "", false
 	case strings.HasPrefix(rest, "x ") || strings.HasPrefix(rest, "× "): // 2 x M4 screws
 		return "", "", false
 	case signs != "" && strings.ContainsAny(signs[:1], ".-") && len(rest) > 0 && len(signs) > 1 && value.IsDigit(signs[1]): // 3-4 m, 2.5 mm

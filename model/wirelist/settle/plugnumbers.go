@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 )
 
@@ -19,17 +20,16 @@ func (l endColumns) plugNumbers() {
 		name.FieldConnector, name.FieldDevicePin) {
 		return
 	}
-	number := l.Holds(l.Cols, name.FieldNumber)
+	number := slices.IndexFunc(l.Cols, func(c shape.Column) bool {
+		return (c.Field == name.FieldNumber || c.Field == name.FieldWire || c.Field == name.FieldIgnore && c.Running) && !c.Given &&
+			l.Heads.Words[strings.Join(name.Words(table.Fold(c.Head)), " ")].Field == name.FieldNumber
+	})
 	if number < 0 {
-		number = l.Holds(l.Cols, name.FieldWire)
-	}
-	if number < 0 || l.Cols[number].Given || l.Heads.Words[strings.Join(name.Words(table.Fold(l.Cols[number].Head)), " ")].Field !=
-		name.FieldNumber {
 		return
 	}
 	if p := &l.Prof[number]; p.Unique() && p.All(p.Cavities) && p.Filled > 1 && (l.Has(l.Cols, name.FieldToPin) ||
 		namesStrip(l.Titled()) || countsWays(l.Titled())) {
-		l.Cols[number].Field = name.FieldPin
+		l.Cols[number].Field, l.Cols[number].Running = name.FieldPin, false
 	}
 }
 

@@ -9,7 +9,7 @@ import (
 // "A1 - horn"; toLine is one whose signs a table could have, and that says in words or by an arrow where the wire goes.
 var (
 	cavityLine = regexp.MustCompile(`^(?i:pin |way |cavity )?[A-Za-z]{0,2}[0-9]{0,3}[a-z]?(?:[:.)=] | ?[-–—] )\s*\S`)
-	toLine     = regexp.MustCompile(`^(?i:pin |way |cavity )?(?:[A-Za-z]{0,2}[0-9]{1,3}[a-z]?|[A-Z]) ?[,|;] .*(?: to | -> | => | → )`)
+	toLine     = regexp.MustCompile(`^(?i:pin |way |cavity )?(?:[A-Za-z]{0,2}[0-9]{1,3}[a-z]?|[A-Z])(?: ?[,|;]|[.):]) .*(?: to | -> | => | → )`)
 )
 
 // isLined reports whether half of the lines of a text, and three at least, are the points of a list without their dots.
