@@ -59,12 +59,7 @@ func (l *Look) numberRuns(numbers int) {
 
 // areRuns reports whether every cell of a column, and more than one, has both ends of a wire.
 func (l *Look) areRuns(i int) bool {
-	n := 0
-	for _, r := range l.Src.Rows[:min(len(l.Src.Rows), column.MostLooked)] {
-		if i < len(r.Cells) && shape.IsRun(r.Cells[i]) {
-			n++
-		}
-	}
+	n := column.Runs(l.Src.Rows, i)
 	return !l.Cols[i].Given && n > 1 && n == l.Prof[i].Filled
 }
 

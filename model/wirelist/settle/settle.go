@@ -157,7 +157,7 @@ func (l *Look) settleNames() {
 		c, p := &l.Cols[i], &l.Prof[i]
 		w := name.Words(name.WithoutBrackets(table.Fold(c.Head)))
 		device := c.Field == name.FieldConnector && p.Unique() && p.Filled > 1 && !l.Has(l.Cols,
-			name.FieldTo) // each one once: what hangs on the cavity
+			name.FieldTo, name.FieldToPin) // each one once: what hangs on the cavity
 		if c.Given || c.Field != name.FieldKeep && !device || len(w) > 1 && l.Heads.Words[w[len(w)-1]].Field == name.FieldPin ||
 			c.Field == name.FieldKeep && name.IsRemark(w) {
 			continue
