@@ -16,7 +16,7 @@ import (
 //	Module | Module pin | Feather | Wire
 //	Baro   | SDA        | D20     | green
 //	       | GND        | GND     | black
-func (l *Look) farBoardOfDevices() {
+func (l endColumns) farBoardOfDevices() {
 	near := slices.IndexFunc(l.Cols, func(c shape.Column) bool { return c.Field == name.FieldPin })
 	for i := 1; i < len(l.Cols) && near < 0; i++ {
 		if c := &l.Cols[i]; c.Field == name.FieldKeep && !c.Given && l.EndsInPin(c.Head) &&
@@ -29,7 +29,7 @@ func (l *Look) farBoardOfDevices() {
 	}
 	of := near - 1
 	if l.Prof[near].Filled < 3 || l.Prof[of].Filled == 0 || l.Cols[of].Given ||
-		l.Cols[of].Field != name.FieldConnector && !(endColumns{l}).isEndDevice(of) {
+		l.Cols[of].Field != name.FieldConnector && !l.isEndDevice(of) {
 		return
 	}
 	for i := near + 1; i < len(l.Cols); i++ {

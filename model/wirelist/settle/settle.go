@@ -1,6 +1,7 @@
 package settle
 
 import (
+	"contralay/model/wirelist/bothends"
 	"slices"
 	"strings"
 
@@ -17,6 +18,7 @@ func (l *Look) settle() {
 	ends := endColumns{l}
 	l.channelsWithGaps()
 	ends.asksWhere()
+	ends.slips()
 	l.toldEnds()
 	l.cablesNamedOnce()
 	l.swapped()
@@ -51,12 +53,15 @@ func (l *Look) settle() {
 	ends.farPins()
 	l.pinCells()
 	l.slashed()
-	l.runsByCells()
+	if !l.AnotherPin(-1) {
+		bothends.Settle(l.Cols, l.Prof, l.Src.Rows)
+	}
 	ends.endsInPlaceOfNumbers()
 	ends.plugNumbers()
 	l.plugs()
 	l.farDevice()
 	l.deviceOfPins()
+	ends.deviceOfStrips()
 	l.connectionNames()
 	l.numbered()
 	for i := range l.Cols {
