@@ -29,6 +29,7 @@ func (l *Look) settle() {
 	ends.twoPinsOfASide()
 	ends.stripNumbers()
 	l.idsByCells()
+	ends.numbersOfPlugs()
 	l.padColumns()
 	l.placedPins()
 	l.countedPins()
