@@ -107,6 +107,15 @@ func (f *finder) find() ([]Block, []table.Row) {
 			i += points - 1
 			continue
 		}
+		if points := f.drawnPads(i); points > 0 {
+			if rows[i].Gap != nil {
+				f.pending = append(f.pending, rows[i])
+				i, points = i+1, points-1
+			}
+			f.leads(rows[i : i+points])
+			i += points - 1
+			continue
+		}
 		if lines := f.drawnLines(i); len(lines) > 1 {
 			f.listDrawn(rows[i:i+len(lines)], lines)
 			i += len(lines) - 1

@@ -4,7 +4,6 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/arrow"
-	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/runline"
 	"contralay/model/wirelist/table"
 )
@@ -29,17 +28,10 @@ func (f *finder) runDevices(titles, points []table.Row) (near, far string) {
 		return "", ""
 	}
 	above := titles[len(titles)-1]
-	_, text := above.Filled()
 	if len(above.Cells) != 1 || above.Level == 0 && above.Line+3 < points[0].Line {
 		return "", ""
 	}
-	if near, far, ok := arrow.BothInBrackets(text); ok {
-		return near, far
-	}
-	if above.Gap != nil {
-		return arrow.BareDevice(above.Gap[0]), arrow.BareDevice(above.Gap[1])
-	}
-	return arrow.TwoDevices(text)
+	return arrow.DevicesAbove(above)
 }
 
 // ownHead reports whether the first of some runs names the devices of the others: it has words, the others have pads in
@@ -50,12 +42,12 @@ func (f *finder) ownHead(points []table.Row) (near, far string, ok bool) {
 	}
 	near, far, rest := f.run(points[0])
 	apart := !points[0].Point && points[1].Point && !runline.IsPlainEnd(near) && !runline.IsPlainEnd(far) && near != "" && far != ""
-	if !apart && (!isWord(near) || !isWord(far)) || strings.Join(rest, "") != "" {
+	if !apart && (!arrow.IsDeviceName(near) || !arrow.IsDeviceName(far)) || strings.Join(rest, "") != "" {
 		return "", "", false
 	}
 	for _, r := range points[1:] {
 		from, to, _ := f.run(r)
-		if !isPad(from) || !isPad(to) || isWord(from) || isWord(to) {
+		if !isPad(from) || !isPad(to) || arrow.IsDeviceName(from) || arrow.IsDeviceName(to) {
 			return "", "", false
 		}
 	}
@@ -66,19 +58,4 @@ func (f *finder) ownHead(points []table.Row) (near, far string, ok bool) {
 func isPad(end string) bool {
 	end, _ = arrow.RemarkBehind(end, true)
 	return end != "" && len(end) <= 12 && !strings.ContainsAny(end, " :")
-}
-
-// isWord reports whether an end is words of small letters, as devices are called, and no pad: "Hub", "Rain gauge".
-func isWord(end string) bool {
-	first, _, _ := strings.Cut(end, " ")
-	if len(first) < 3 || strings.ContainsAny(end, ":") {
-		return false
-	}
-	small := 0
-	for _, c := range first[1:] {
-		if c >= 'a' && c <= 'z' {
-			small++
-		}
-	}
-	return small >= 2 && name.StateOf(end) == name.Used
 }

@@ -4,7 +4,6 @@ import (
 	"cmp"
 	"contralay/model/wirelist/cable"
 	"slices"
-	"strings"
 
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
@@ -69,14 +68,14 @@ func byColumn(im *draft.Importer, in map[*draft.Item]int) {
 		// A word about the kind of cable, not its name: neighbours go together.
 		if kind, ok := value.ParseGauge(text, value.BareAWG, value.MarkUnknown); ok && kind.IsCable() && !cable.IsMark(text) {
 			for _, it := range of[text] {
-				it.Cue, it.CueText, it.Cable = g, text, ""
+				it.Cue, it.CueText, it.Cable = cable.Twist(text, g), text, ""
 				if it.Gauge.Spec == "" {
 					it.Gauge.Size = cmp.Or(it.Gauge.Size, kind.Size)
 				}
 			}
 			continue
 		}
-		if isOnlySize(text) { // four rows of "25 mm²" are four wires, and no cable of four
+		if cable.IsOnlySize(text) { // four rows of "25 mm²" are four wires, and no cable of four
 			for _, it := range of[text] {
 				it.Gauge.Size, it.Cable = cmp.Or(it.Gauge.Size, g.Size), ""
 			}
@@ -95,12 +94,6 @@ func byColumn(im *draft.Importer, in map[*draft.Item]int) {
 			}
 		}
 	}
-}
-
-// isOnlySize reports whether the name of a cable is a size of wire with its unit, and nothing that a cable has.
-func isOnlySize(text string) bool {
-	g, ok := value.ParseGauge(text, value.BareAWG, value.MarkUnknown)
-	return ok && g.Size != "" && !g.IsCable() && strings.Trim(text, "0123456789., ") != ""
 }
 
 // shieldsOver puts the shields that have a name of their own over the groups: one over each

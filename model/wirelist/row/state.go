@@ -67,6 +67,10 @@ func readState(im *draft.Importer, b *shape.Block, cells []string, it *draft.Ite
 	if s == name.Used && !wired && saysNoWire(im, b, cells, it) {
 		s = name.Blank
 	}
+	if s == name.Used && !wired && it.Signal == "" && name.IsKey(b.Cell(cells, name.FieldColour)) &&
+		value.IsNothing(b.Cell(cells, name.FieldTo)) {
+		s = name.Blank // "KEY" in place of a colour
+	}
 	if s == name.Used && !wired && words.IsForLater(it.Signal) && value.IsNothing(b.Cell(cells, name.FieldTo)) && !pads.Lands(b, cells) {
 		s = name.Reserved
 	}

@@ -44,7 +44,7 @@ func (v *valueReader) keep(rule, what, cell string, col int) {
 	if rule == "no "+what {
 		level = report.Note
 	}
-	if rule == "no colour" && isShortCode(cell) {
+	if rule == "no colour" && isShortCode(cell) && !name.IsKey(cell) {
 		level, rule = report.Warn, "short form of a colour that is not known"
 	} else if rule == "no colour" || rule == "shade that no code has" {
 		level, rule = report.Note, "colour that no code has"

@@ -1,11 +1,8 @@
 package settle
 
 import (
-	"strings"
-
 	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
-	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 )
 
@@ -27,21 +24,7 @@ func (l *Look) deviceOfPins() {
 	if len(w) == 0 || !name.IsDeviceWord(w[len(w)-1]) || !l.Prof[pin].Unique() || l.Prof[pin].Filled < 3 {
 		return
 	}
-	last := ""
-	seen := map[string]bool{}
-	again := 0 // devices that begin with the first cavity once more
-	for _, r := range l.Src.Rows[:min(len(l.Src.Rows), column.MostLooked)] {
-		if device >= len(r.Cells) || pin >= len(r.Cells) || r.Cells[device] == "" || shape.IsText(r) {
-			continue
-		}
-		if f := table.Fold(r.Cells[device]); f != last {
-			if first := strings.TrimSpace(r.Cells[pin]); !seen[f] && (first == "1" || first == "A") {
-				again++
-			}
-			seen[f], last = true, f
-		}
-	}
-	if again < 2 {
+	if column.FirstAgain(l.Src.Rows, device, pin) < 2 {
 		l.Cols[device].Field = name.FieldTo
 	}
 }

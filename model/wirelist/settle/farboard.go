@@ -2,15 +2,12 @@ package settle
 
 import (
 	"slices"
-	"strings"
 
 	"contralay/model/wirelist/arrow"
 	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
-	"contralay/model/wirelist/pads"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
-	"contralay/model/wirelist/value"
 )
 
 // farBoard takes a column for the far cavities of the one device that heads it where its cells are marks of pads, and the cavities of the
@@ -30,6 +27,9 @@ func (l endColumns) farBoard() {
 			column.CountsUp(l.Src.Rows, i) || c.Field == name.FieldContact && l.Heads.Words[w[len(w)-1]].Field == name.FieldPin) {
 			near = i
 		}
+	}
+	if signal < 0 {
+		l.farBoardOfDevices()
 	}
 	if signal < 0 || near < 0 || !l.Cols[signal].Known() {
 		return
@@ -53,24 +53,5 @@ func (l endColumns) isFarBoard(i int) bool {
 		name.IsMeasure(w) || name.IsOtherHead(c.Head) || l.EndsInPin(c.Head) {
 		return false
 	}
-	n, known, others := 0, 0, 0 // others are those that are no supply: "12V", "GND" may be a rail
-	for _, r := range l.Src.Rows[:min(len(l.Src.Rows), column.MostLooked)] {
-		if i >= len(r.Cells) || value.IsNothing(r.Cells[i]) || shape.IsText(r) {
-			continue
-		}
-		cell := strings.TrimSpace(r.Cells[i])
-		n++
-		switch {
-		case arrow.IsPad(cell), pads.IsChipPad(cell):
-			known++
-			if f := table.Fold(cell); !pads.IsSupply(cell) && !strings.HasSuffix(f, "v") {
-				others++
-			}
-		case name.IsCavity(cell):
-			others++
-		case !(len(cell) < 6 && (strings.HasSuffix(cell, "+") || strings.HasSuffix(cell, "-"))):
-			return false
-		}
-	}
-	return n > 2 && 3*known >= n && others > 1 && !slices.Contains([]string{"net", "signal", "function", "name"}, w[len(w)-1])
+	return arrow.FarPads(l.Src.Rows, i) && !slices.Contains([]string{"net", "signal", "function", "name"}, w[len(w)-1])
 }

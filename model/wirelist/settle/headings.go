@@ -6,7 +6,6 @@ import (
 
 	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
-	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 )
 
@@ -30,11 +29,4 @@ func (l *Look) EndsInPin(head string) bool {
 
 // ShortNames counts the cells of a column that are one short word, as the cavities of boards are: "D0",
 // "GND", "+5".
-func (l *Look) ShortNames(i int) (n int) {
-	for _, r := range l.Src.Rows[:min(len(l.Src.Rows), column.MostLooked)] {
-		if i < len(r.Cells) && r.Cells[i] != "" && len(r.Cells[i]) <= 5 && !shape.IsText(r) {
-			n++
-		}
-	}
-	return n
-}
+func (l *Look) ShortNames(i int) int { return column.ShortNames(l.Src.Rows, i) }

@@ -3,9 +3,7 @@ package settle
 import (
 	"slices"
 
-	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
-	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 )
 
@@ -110,26 +108,4 @@ func (l endColumns) repeatedDevices() {
 	}
 	l.Cols[of[0]].Field, l.Cols[of[0]+1].Field = name.FieldFrom, name.FieldFromPin
 	l.Cols[of[1]].Field, l.Cols[of[1]+1].Field = name.FieldTo, name.FieldToPin
-}
-
-// runsByCells takes a column that nobody knows for both ends where each of its cells has an arrow between two texts.
-func (l *Look) runsByCells() {
-	if l.AnotherPin(-1) || l.Has(l.Cols, name.FieldFrom, name.FieldTo, name.FieldFromPin, name.FieldRun) {
-		return
-	}
-	for i := range l.Cols {
-		c, n := &l.Cols[i], 0
-		if c.Field != name.FieldKeep && c.Field != name.FieldSignal || c.Given {
-			continue
-		}
-		for _, r := range l.Src.Rows[:min(len(l.Src.Rows), column.MostLooked)] {
-			if i < len(r.Cells) && shape.IsRun(r.Cells[i]) {
-				n++
-			}
-		}
-		if n > 1 && n == l.Prof[i].Filled {
-			c.Field = name.FieldRun
-			return
-		}
-	}
 }

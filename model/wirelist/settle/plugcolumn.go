@@ -1,8 +1,6 @@
 package settle
 
 import (
-	"strings"
-
 	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/table"
@@ -50,14 +48,5 @@ func (l endColumns) pinBehindTo() {
 // startsGroups reports whether a column names the connector of each group of rows.
 func (l *Look) startsGroups(i int) bool { return column.StartsGroups(l.Src.Rows, l.Prof, i) }
 
-// pads counts the cells of a column that are short and have a digit or a pole, "C1+", as cavities have and kinds of lugs have
-// not.
-func (l *Look) pads(i int) (n int) {
-	for _, r := range l.Src.Rows[:min(len(l.Src.Rows), column.MostLooked)] {
-		if i < len(r.Cells) && len(r.Cells[i]) <= MostPad && (strings.ContainsAny(r.Cells[i], "0123456789+") ||
-			len(r.Cells[i]) > 1 && strings.HasSuffix(r.Cells[i], "-")) && !name.IsThread(r.Cells[i]) {
-			n++
-		}
-	}
-	return n
-}
+// pads counts the cells of a column that are short and have a digit or a pole.
+func (l *Look) pads(i int) int { return column.ShortPads(l.Src.Rows, i, MostPad) }

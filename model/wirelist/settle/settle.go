@@ -1,6 +1,7 @@
 package settle
 
 import (
+	"contralay/model/wirelist/bothends"
 	"slices"
 	"strings"
 
@@ -17,6 +18,7 @@ func (l *Look) settle() {
 	ends := endColumns{l}
 	l.channelsWithGaps()
 	ends.asksWhere()
+	ends.slips()
 	l.toldEnds()
 	l.cablesNamedOnce()
 	l.swapped()
@@ -27,6 +29,7 @@ func (l *Look) settle() {
 	ends.twoPinsOfASide()
 	ends.stripNumbers()
 	l.idsByCells()
+	ends.numbersOfPlugs()
 	l.padColumns()
 	l.placedPins()
 	l.countedPins()
@@ -51,12 +54,15 @@ func (l *Look) settle() {
 	ends.farPins()
 	l.pinCells()
 	l.slashed()
-	l.runsByCells()
+	if !l.AnotherPin(-1) {
+		bothends.Settle(l.Cols, l.Prof, l.Src.Rows)
+	}
 	ends.endsInPlaceOfNumbers()
 	ends.plugNumbers()
 	l.plugs()
 	l.farDevice()
 	l.deviceOfPins()
+	ends.deviceOfStrips()
 	l.connectionNames()
 	l.numbered()
 	for i := range l.Cols {
@@ -157,7 +163,7 @@ func (l *Look) settleNames() {
 		c, p := &l.Cols[i], &l.Prof[i]
 		w := name.Words(name.WithoutBrackets(table.Fold(c.Head)))
 		device := c.Field == name.FieldConnector && p.Unique() && p.Filled > 1 && !l.Has(l.Cols,
-			name.FieldTo) // each one once: what hangs on the cavity
+			name.FieldTo, name.FieldToPin) // each one once: what hangs on the cavity
 		if c.Given || c.Field != name.FieldKeep && !device || len(w) > 1 && l.Heads.Words[w[len(w)-1]].Field == name.FieldPin ||
 			c.Field == name.FieldKeep && name.IsRemark(w) {
 			continue

@@ -1,0 +1,25 @@
+package cable
+
+import (
+	"regexp"
+	"strings"
+
+	"contralay/model/wirelist/value"
+)
+
+// coresOfSize is a number of cores and their section with its unit.
+var coresOfSize = regexp.MustCompile(`[0-9]\s*[xX×]\s*[0-9.,]+\s*(?:mm|qmm|sqmm)`)
+
+// Twist is what the kind of a cable says of its cores together: "2 x 1.5mm2" says how many they are and their section, and no twist.
+func Twist(kind string, g value.Gauge) value.Gauge {
+	if !g.Twisted && !g.Shielded && coresOfSize.MatchString(kind) {
+		return value.Gauge{}
+	}
+	return g
+}
+
+// IsOnlySize reports whether the name of a cable is a size of wire with its unit, and nothing that a cable has.
+func IsOnlySize(text string) bool {
+	g, ok := value.ParseGauge(text, value.BareAWG, value.MarkUnknown)
+	return ok && g.Size != "" && !g.IsCable() && strings.Trim(text, "0123456789., ") != ""
+}
