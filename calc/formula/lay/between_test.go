@@ -32,7 +32,8 @@ func TestBetweenTwoDiscs(t *testing.T) {
 	}
 }
 
-// At a radius of L/2π the wire goes once round as it goes along: 45°, and √2 times the length; however short the lay. A lay of none is straight.
+// At a radius of L/2π the wire goes once round as it goes along: 45°, and √2 times the length; however short the lay. A lay of none
+// is straight.
 func TestShortLay(t *testing.T) {
 	for _, lay := range []float64{0.25, 1, 40} {
 		r := lay / (2 * math.Pi)

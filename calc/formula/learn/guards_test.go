@@ -20,15 +20,16 @@ func TestCertaintyHasNoBounds(t *testing.T) {
 
 // A denominator of nothing becomes next to nothing, any other stays.
 func TestKeptOffZero(t *testing.T) {
-	for v, want := range map[float64]float64{0: 1e-300, 1e-301: 1e-300, -1e-301: 1e-300, 1e-300: 1e-300, 2e-300: 2e-300, -2e-300: -2e-300, -1: -1} {
+	for v, want := range map[float64]float64{0: 1e-300, 1e-301: 1e-300, -1e-301: 1e-300, 1e-300: 1e-300, 2e-300: 2e-300,
+		-2e-300: -2e-300, -1: -1} {
 		if got := apart(v); got != want {
 			t.Errorf("%v: %v, want %v", v, got, want)
 		}
 	}
 }
 
-// Two spells of 12 and 6 minutes for 4 and 2 pieces are 3 minutes each, without a spread. A group of which no spell counts is told with what
-// was skipped, and no pace.
+// Two spells of 12 and 6 minutes for 4 and 2 pieces are 3 minutes each, without a spread. A group of which no spell counts is told
+// with what was skipped, and no pace.
 func TestGroupOfNothing(t *testing.T) {
 	got := Paces([]Spell{{Group: "b", Minutes: -1, Pieces: 1}, {Group: "b", Minutes: 1, Pieces: 0}, {Group: "a", Minutes: 12, Pieces: 4},
 		{Group: "a", Minutes: 6, Pieces: 2}}, Options{})
