@@ -114,12 +114,9 @@ func (d Device) NeedsToOpen() unit.Ampere {
 	if d.Kind == Electronic {
 		return d.Rating
 	}
-	for _, p := range d.table() {
-		if !math.IsInf(p.most, 1) {
-			return d.Rating * unit.Ampere(p.times)
-		}
-	}
-	return 0
+	t := d.table()
+	sure := slices.IndexFunc(t, func(p point) bool { return !math.IsInf(p.most, 1) })
+	return d.Rating * unit.Ampere(t[sure].times)
 }
 
 // LetThrough is the most that a short of any current from least to most lets through,
