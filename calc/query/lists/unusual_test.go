@@ -124,7 +124,8 @@ func TestShellsOfShields(t *testing.T) {
 }
 
 // The braid of a unit: its way through the branches with its loops, less both strips. By hand: a wire of 1,080 mm with loops of 20 and
-// 10, of which 1,050 lie in the branch, 5 % longer than the unit there: 1,000 + 30 − 2·25 = 980 mm. Nothing is said of a unit without wires,
+// 10, of which 1,050 lie in the branch, 5 % longer than the unit there: 1,000 + 30 − 2·25 = 980 mm. Nothing is said of a unit without
+// wires,
 // of a wire that is not there, is not measured, or whose take-up is not known; and none is shorter than nothing.
 func TestLengthOfAShield(t *testing.T) {
 	some := model.Some[string]

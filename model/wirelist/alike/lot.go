@@ -179,14 +179,14 @@ func (l *lot) namesInBrackets() bool {
 }
 
 // nameInBrackets parts the name of a wire in brackets off its far end, "fuse box F2 (switched 12 V)": one word that can be a cavity is
-// that, and a free end has none.
+// that, capitals alone are what a board calls its pad, "Pi pin 3 (GPIO2)", and a free end has none.
 func nameInBrackets(end string) (front, inner string) {
 	open := strings.LastIndex(end, " (")
 	if open < 1 || !strings.HasSuffix(end, ")") {
 		return end, ""
 	}
 	inner = end[open+2 : len(end)-1]
-	if saysPin(inner) || !isShort(inner) || !strings.ContainsFunc(inner, unicode.IsLetter) || name.StateOf(inner) != name.Used {
+	if saysPin(inner) || !isShort(inner) || !strings.ContainsFunc(inner, unicode.IsLower) || name.StateOf(inner) != name.Used {
 		return end, ""
 	}
 	return end[:open], inner

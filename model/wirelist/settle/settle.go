@@ -87,7 +87,8 @@ func (l *Look) plugs() {
 	for i := range l.Cols {
 		c, p := &l.Cols[i], &l.Prof[i]
 		w := name.Words(table.Fold(c.Head))
-		if (c.Field == name.FieldConnector || c.Field == name.FieldFrom) && !c.Given && len(w) == 2 && l.Heads.Words[w[0]].Field == name.FieldConnector &&
+		if (c.Field == name.FieldConnector || c.Field == name.FieldFrom) && !c.Given && len(w) == 2 &&
+			l.Heads.Words[w[0]].Field == name.FieldConnector &&
 			strings.Trim(w[1], "0123456789") == "" && p.All(p.Cavities) && p.Unique() && p.Filled > 2 && !l.AnotherPin(-1) {
 			c.Field, c.Of = name.FieldPin, c.Head // "Connector 1" over 1, 2, 3
 		}
