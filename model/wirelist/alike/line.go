@@ -36,11 +36,17 @@ func asPiece(text string) piece {
 	case sized && g.Size != "" && strings.Trim(p.text, "0123456789()[] ") != "" && !name.IsCavity(p.text) &&
 		(strings.Trim(p.text, "0123456789.,") != "" || value.IsSection(p.text)): // "3.3" is a voltage
 		p.size = p.text
+	case len(strings.Fields(p.text)) > mostWords || !hasSize(p.text):
 	default:
 		p.colour, p.size = point.WireValues(p.text)
 		p.colour, p.size = strings.Trim(p.colour, ",; "), strings.Trim(p.size, ",; ")
 	}
 	return p
+}
+
+// hasSize reports whether a text can hold a size or the name of a colour beside other words.
+func hasSize(text string) bool {
+	return strings.ContainsAny(text, "0123456789") || strings.ContainsAny(text, " (")
 }
 
 // marks are the signs that part the pieces of a line, the strongest first.
@@ -146,6 +152,9 @@ func refine(p piece) []piece {
 		return []piece{p}
 	}
 	for _, mark := range marks {
+		if !strings.Contains(p.text, mark) {
+			continue
+		}
 		sub := cut(p.text, mark)
 		for _, s := range sub {
 			if len(sub) > 1 && s.isValue() {

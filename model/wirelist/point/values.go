@@ -89,6 +89,9 @@ func ValuesByKey(text string, key value.ColourKey) (colour, size string) {
 	if IsColour(text) {
 		return text, size
 	}
+	if !strings.ContainsAny(text, "0123456789") {
+		return "", "" // no size beside it
+	}
 	all := strings.Fields(text)
 	for k := 1; k < len(all) && size == ""; k++ {
 		for _, try := range [][2]string{{strings.Join(all[:k], " "), strings.Join(all[k:], " ")},
