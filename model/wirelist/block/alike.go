@@ -69,7 +69,7 @@ func (f together) alikeFrom(i int) int {
 			break
 		}
 		if !led && !r.Point {
-			if _, to := arrow.In(r.Cells[0]); to == 0 {
+			if _, to := arrow.In(r.Cells[0]); to == 0 && !strings.Contains(r.Cells[0], " to ") {
 				break
 			}
 		}

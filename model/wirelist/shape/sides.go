@@ -148,8 +148,8 @@ func (h Headings) Sides(cols []Column) {
 		case f == name.FieldNumber && has(name.FieldTo) && has(name.FieldWire) && !has(name.FieldPin) && !has(name.FieldFrom) &&
 			!has(name.FieldFromPin) && !has(name.FieldRun) && !has(name.FieldConnector):
 			cols[i].Field = name.FieldPin // ids stand beside it, and nothing else says where the wires start
-		case f == name.FieldNumber && i > 0 && !has(name.FieldPin) && !has(name.FieldFromPin) && isPlaceWord(cols[i].Head) &&
-			(cols[i-1].Field == name.FieldFrom || cols[i-1].Field == name.FieldConnector): // "From | Position"
+		case f == name.FieldNumber && i > 0 && !has(name.FieldPin) && !has(name.FieldFromPin) &&
+			(cols[i-1].Field == name.FieldFrom || cols[i-1].Field == name.FieldConnector): // "From | Position", "Plug | No."
 			cols[i].Field = name.FieldPin
 			if cols[i-1].Field == name.FieldFrom {
 				cols[i].Field = name.FieldFromPin
@@ -220,15 +220,6 @@ func (h Headings) Sides(cols []Column) {
 			cols[i].Field = name.FieldToPin
 		}
 	}
-}
-
-// isPlaceWord reports whether a heading is a word for the place of a wire in a connector.
-func isPlaceWord(head string) bool {
-	switch strings.Join(name.Words(table.Fold(head)), " ") {
-	case "pos", "position", "#", "pos no", "position no":
-		return true
-	}
-	return false
 }
 
 // italian settles the one word "a": it is "to" where another heading says "from" and none
