@@ -13,7 +13,8 @@ import (
 )
 
 // What lies round a disc has a name: the sheath, or the surface where there is none; the air outside; a jacket; a wire by its id; a
-// filler. Each is two inputs, what it conducts and how warm it is; their mean by what conducts, with 10 W/m on top, is (10 + 2·5 + 3·7) ÷ 5 = 8.2.
+// filler. Each is two inputs, what it conducts and how warm it is; their mean by what conducts, with 10 W/m on top, is
+// (10 + 2·5 + 3·7) ÷ 5 = 8.2.
 func TestWhatLiesRound(t *testing.T) {
 	e := why.New(&sheet.Sheet{H: &model.Harness{Wires: []model.Wire{{ID: "w"}, {ID: "v"}}}}, nil)
 	discs := []heat.Disc{{CoreMM: 1}, {CoreMM: 1, Ohm: 2}, {}}
