@@ -8,8 +8,8 @@ import (
 	"contralay/model/unit"
 )
 
-// What one more wire of 2 mm adds, by hand: beside two like it, 4 mm over, the circle round three is 2·(1 + 2/√3) = 4.309 mm; beside six or
-// more its own 2 mm, and so in layers; never more than its own, never less than nothing.
+// What one more wire of 2 mm adds, by hand: beside two like it, 4 mm over, the circle round three is 2·(1 + 2/√3) = 4.309 mm; beside
+// six or more its own 2 mm, and so in layers; never more than its own, never less than nothing.
 func TestOneMoreBesideAFew(t *testing.T) {
 	three := unit.Millimetre(2 * (1 + 2/math.Sqrt(3)))
 	for _, c := range []struct {
