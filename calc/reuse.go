@@ -42,7 +42,6 @@ func compareWires(s *sheet.Sheet, prior *sheet.Sheet) {
 		r.All = r.All && r.Wires[k]
 	}
 	if !r.Ids {
-		r.All = false
 		return
 	}
 	r.Planned = reflect.ValueOf(prior.LaidBy).Pointer() == reflect.ValueOf(s.Proposals).Pointer()

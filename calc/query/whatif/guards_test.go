@@ -4,6 +4,7 @@ import (
 	"slices"
 	"testing"
 
+	"contralay/calc"
 	"contralay/calc/phase/planning"
 	"contralay/calc/sheet"
 	"contralay/model"
@@ -136,6 +137,10 @@ func TestLaidAnewOrWhyNot(t *testing.T) {
 // Taken up, a variant that says how a branch is made and nothing of its layers leaves them to be proposed; one with covers gives those.
 func TestTakenUpByMakeAndCovers(t *testing.T) {
 	s, _ := nineteen(t)
+	s = calc.Build(written(s, s.H, 0), s.Base, s)
+	if len(s.H.Branches[0].Layers) != 3 {
+		t.Fatal("no lay-up stands in the file")
+	}
 	h, gone, err := Taken(s, 0, model.Aside{Letter: model.Some(model.Letter("A")), Make: model.Some(model.MakeTwisted)})
 	if b := h.Branches[0]; err != nil || len(gone) != 0 || b.Layers != nil || b.Make != model.Some(model.MakeTwisted) {
 		t.Errorf("%v %v %+v", err, gone, b)
