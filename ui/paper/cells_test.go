@@ -70,9 +70,9 @@ func TestCellsByHand(t *testing.T) {
 			"N, 3 packs of " + billed(lists.BillRow{Metres: true}, 0.5)}, "no pack": {billPack(lists.BillRow{}), "-"},
 		"no packs": {billPacks(lists.BillRow{}), "-"},
 		"one pack": {billPacks(lists.BillRow{Packs: 1}), "1"}, "plural": {plural(2, "x") + plural(1, "x") + plural(0, "x"), "2 xs1 x0 xs"},
-		"open":       {bought{m.Maker}.billNote(lists.BillRow{Open: "why", Says: "s"}), "OPEN: why; s"},
-		"open alone": {bought{m.Maker}.billNote(lists.BillRow{Open: "why"}), "OPEN: why"},
-		"note":       {bought{m.Maker}.billNote(lists.BillRow{Says: "s"}), "s"},
+		"open":       {bought(m).billNote(lists.BillRow{Open: "why", Says: "s"}), "OPEN: why; s"},
+		"open alone": {bought(m).billNote(lists.BillRow{Open: "why"}), "OPEN: why"},
+		"note":       {bought(m).billNote(lists.BillRow{Says: "s"}), "s"},
 	} {
 		if c[0] != c[1] {
 			t.Errorf("%s: %q, by hand %q", what, c[0], c[1])
