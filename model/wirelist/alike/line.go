@@ -50,7 +50,7 @@ func hasSize(text string) bool {
 }
 
 // marks are the signs that part the pieces of a line, the strongest first.
-var marks = []string{" | ", "\t", " : ", ": ", " – ", " — ", " - ", "; ", ", "}
+var marks = []string{" | ", "\t", " : ", ": ", " – ", " — ", " - ", "; ", ", ", " / "}
 
 // cut parts a text at each mark.
 func cut(text, mark string) (all []piece) {

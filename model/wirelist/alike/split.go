@@ -39,10 +39,24 @@ func halves(texts []string) (near, far []string, sure, ok bool) {
 			}
 		}
 		if 4*parted >= 3*len(texts) {
-			return near, far, false, true
+			return withoutDash(near), far, false, true
 		}
 	}
 	return texts, make([]string, len(texts)), false, false
+}
+
+// withoutDash takes a dash off the end of texts that all have one there: it stands before the word, "pump feed - to Pump". A single one
+// is the pole of a name.
+func withoutDash(texts []string) []string {
+	bare := make([]string, len(texts))
+	for i, t := range texts {
+		front, ok := strings.CutSuffix(t, " -")
+		if !ok {
+			return texts
+		}
+		bare[i] = strings.TrimSpace(front)
+	}
+	return bare
 }
 
 // trimMark takes a mark off the end of a text.

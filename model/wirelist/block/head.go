@@ -25,6 +25,9 @@ func (f *finder) isHead(i int) bool {
 	if f.h.IsHead(r) && (apart || !hasPole(r)) {
 		return true
 	}
+	if c := f.current; c != nil && len(c.Head) == 1 && len(c.Rows) > 0 && slices.Equal(c.Head[0].Cells, r.Cells) {
+		return true // once more
+	}
 	if c := f.current; c != nil && len(c.Rows) == 0 && len(c.Head) == 1 && f.isWords(r) && !f.h.IsHead(c.Head[0]) {
 		n, _ := r.Filled()
 		above, _ := c.Head[0].Filled()

@@ -26,6 +26,8 @@ func SplitEnd(cell string) (connector, pin string, ok bool) {
 		connector, pin = cell[:i], cell[i+1:]
 	} else if front, minus := strings.CutSuffix(cell, "--"); minus && front != "" { // the pole "-" of P1
 		connector, pin = front, "-"
+	} else if front, minus := strings.CutSuffix(cell, "/-"); minus && front != "" { // the pole behind a slash
+		connector, pin = front, "-"
 	} else if i := strings.LastIndex(cell, " #"); i > 0 && IsCavity(strings.TrimSpace(cell[i+2:])) {
 		connector, pin = cell[:i], cell[i+2:]
 	} else if i := strings.LastIndexByte(cell, '_'); i > 0 && IsDesignator(cell[:i]) && IsCavity(cell[i+1:]) {
