@@ -44,6 +44,11 @@ A3; Radio.3; Radio ground; pink; ;`, false},
 2: black, 16, ground`, `
 1; ; ignition; red; 20;
 2; ; ground; black; 16;`, false},
+		{"volts are no gauges", `
+1 - red - 12 - supply
+2 - blue - 24 - dimmed`, `
+1; ; supply; red; ; 12
+2; ; dimmed; blue; ; 24`, false},
 		{"colour and size in one piece", `
 1: red 20 AWG, to F3
 2: black 16 AWG, to G1`, `

@@ -43,15 +43,18 @@ func (l *lot) sized() bool {
 // number that wires have as their gauge or their section.
 func bareSizes(side [][]piece) {
 	for at := range 4 { // places that are looked at (no source)
-		lines, bare := 0, 0
+		lines, bare, volts := 0, 0, 0
 		for _, all := range side {
 			if slices.ContainsFunc(all, piece.isValue) {
 				if lines++; at < len(all) && isGauge(all[at].text) {
 					bare++
+					if t := all[at].text; t == "12" || t == "24" {
+						volts++
+					}
 				}
 			}
 		}
-		if lines < 2 || bare < lines || 2*lines < len(side) {
+		if lines < 2 || bare < lines || 2*lines < len(side) || volts == lines { // 12 or 24 in each line is as likely a voltage
 			continue
 		}
 		for _, all := range side {
@@ -148,6 +151,9 @@ func (l *lot) fill(lines []Line) {
 		if len(names) == 0 && len(behind) > 0 && isShort(behind[0]) {
 			names, behind = behind[:1], behind[1:]
 		}
+		if at := slices.IndexFunc(names, hasLetter); at > 0 { // a number alone names no wire where a word can
+			names[0], names[at] = names[at], names[0]
+		}
 		if len(names) > 0 {
 			line.Signal = names[0]
 			if to, ok := withoutTo(names[len(names)-1]); ok && line.To == "" {
@@ -191,6 +197,8 @@ func nameInBrackets(end string) (front, inner string) {
 	}
 	return end[:open], inner
 }
+
+func hasLetter(text string) bool { return strings.ContainsFunc(text, unicode.IsLetter) }
 
 // take keeps the colour and the size of some pieces, the first of each, and gives back the other texts.
 func (line *Line) take(all []piece) (names []string) {
@@ -257,7 +265,7 @@ func (l *lot) farAmongNames(lines []Line) {
 	first, second := map[string]bool{}, map[string]bool{}
 	n, pinned, firstPinned := 0, 0, 0
 	for i := range lines {
-		if lines[i].To != "" || lines[i].Remark == "" || lines[i].Signal == "" {
+		if lines[i].To != "" || !hasLetter(lines[i].Remark) || lines[i].Signal == "" {
 			continue
 		}
 		n++
@@ -273,7 +281,7 @@ func (l *lot) farAmongNames(lines []Line) {
 		return
 	}
 	for i := range lines {
-		if line := &lines[i]; line.To == "" && line.Signal != "" && isShort(line.Remark) && !strings.Contains(line.Remark, ";") {
+		if line := &lines[i]; line.To == "" && line.Signal != "" && hasLetter(line.Remark) && isShort(line.Remark) && !strings.Contains(line.Remark, ";") {
 			line.To, line.Remark = line.Remark, ""
 		}
 	}
