@@ -281,7 +281,8 @@ func (l *lot) farAmongNames(lines []Line) {
 		return
 	}
 	for i := range lines {
-		if line := &lines[i]; line.To == "" && line.Signal != "" && hasLetter(line.Remark) && isShort(line.Remark) && !strings.Contains(line.Remark, ";") {
+		if line := &lines[i]; line.To == "" && line.Signal != "" && hasLetter(line.Remark) && isShort(line.Remark) &&
+			!strings.Contains(line.Remark, ";") {
 			line.To, line.Remark = line.Remark, ""
 		}
 	}
