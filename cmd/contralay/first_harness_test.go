@@ -218,11 +218,8 @@ func TestFirstHarness(t *testing.T) {
 // Other harnesses, drawn by seed: no path is made for one of them.
 func TestOtherFirstHarnesses(t *testing.T) {
 	t.Parallel()
-	n := 8
-	switch {
-	case testing.Short():
-		n = 3
-	case shorttest.Long():
+	n := 3
+	if shorttest.Long() {
 		n = 20
 	}
 	for seed := range n {

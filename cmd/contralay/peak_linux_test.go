@@ -10,13 +10,14 @@ import (
 	"testing"
 	"time"
 
+	"contralay/model/shorttest"
 	"contralay/model/wirelist/listtest"
 )
 
 // A workbook of 20,000 wires is imported and saved in 256 MB at the peak of the whole program, as the system counts it.
 func TestWorkbookInItsMemory(t *testing.T) {
-	if testing.Short() {
-		t.Skip("a program with the race detector takes more")
+	if !shorttest.Long() {
+		t.Skip("20,000 rows: in the long form")
 	}
 	t.Parallel()
 	var sheet strings.Builder

@@ -19,6 +19,7 @@ import (
 	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/file"
+	"contralay/model/shorttest"
 )
 
 // course is a run as its record has it, and what is pressed next: so that keys are sent many at once,
@@ -138,8 +139,8 @@ func presses(keys string) int { return utf8.RuneCountInString(keys) }
 // random step, and before the next start somebody changes the file. It takes at most 260 keys beside
 // those that all this takes. CONTRALAY_SEED repeats a run.
 func TestDemonstrationToItsCertificate(t *testing.T) {
-	if testing.Short() {
-		t.Skip("some 240 keys")
+	if !shorttest.Long() {
+		t.Skip("some 240 keys: in the long form")
 	}
 	t.Parallel()
 	seed := rand.Uint64()
