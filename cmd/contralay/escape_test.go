@@ -5,7 +5,9 @@ import (
 	"go/parser"
 	"go/token"
 	"io/fs"
+	"os"
 	"path/filepath"
+	"regexp"
 	"strconv"
 	"strings"
 	"testing"
@@ -64,6 +66,9 @@ func sequence(literal *ast.BasicLit) bool {
 	return strings.ContainsAny(text, "\x1b\u009b")
 }
 
+// digits are what every spelling of one has: only files with some are taken apart.
+var digits = regexp.MustCompile(`(?i)1b|033|9b|233|` + string(rune(27)) + "|" + string(rune(0x9b)))
+
 // No escape sequence is written by hand outside its place, however it is spelled.
 func TestSequencesHaveTheirPlace(t *testing.T) {
 	root, files := filepath.Join("..", ".."), 0
@@ -78,12 +83,18 @@ func TestSequencesHaveTheirPlace(t *testing.T) {
 		if !strings.HasSuffix(path, ".go") {
 			return nil
 		}
-		set := token.NewFileSet()
-		f, err := parser.ParseFile(set, path, nil, 0)
+		text, err := os.ReadFile(path)
 		if err != nil {
 			return err
 		}
-		files++
+		if files++; !digits.Match(text) {
+			return nil
+		}
+		set := token.NewFileSet()
+		f, err := parser.ParseFile(set, path, text, parser.SkipObjectResolution)
+		if err != nil {
+			return err
+		}
 		rel, err := filepath.Rel(root, path)
 		if err != nil {
 			return err
