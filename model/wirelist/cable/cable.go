@@ -19,7 +19,7 @@ func YesOrNo(text string) string {
 	switch strings.Trim(table.Fold(text), " .") {
 	case "y", "yes", "x", "ja", "j", "oui", "si", "s", "true":
 		return "yes"
-	case "n", "no", "nein", "non", "false", "none", "keine", "aucun":
+	case "n", "no", "nein", "non", "false", "none", "keine", "aucun", "n/a", "n.a":
 		return "no"
 	}
 	return ""

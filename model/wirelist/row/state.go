@@ -29,6 +29,9 @@ func readState(im *draft.Importer, b *shape.Block, cells []string, it *draft.Ite
 		if (f == name.FieldWire || f == name.FieldFrom || f == name.FieldTo) && isPlainName(cell) {
 			continue // most are
 		}
+		if f != name.FieldSignal && f != name.FieldFrom && f != name.FieldTo && value.IsNotApplicable(cell) {
+			continue // of the note or the size, not of the wire
+		}
 		if f == name.FieldColour && b.Lang == "de" && strings.EqualFold(cell, "blank") {
 			continue // a bare wire
 		}
@@ -99,7 +102,7 @@ func readState(im *draft.Importer, b *shape.Block, cells []string, it *draft.Ite
 		im.Say(report.Warn, "not decided in the list", it.Place, it.Signal,
 			map[bool]string{true: "laid in as a spare", false: "the cavity is kept free"}[s == name.Spare])
 	}
-	if note := b.Cell(cells, name.FieldNote); name.StateOf(note) != name.Used && (s == name.Spare || !name.OnlyState(note)) {
+	if note := b.Cell(cells, name.FieldNote); !value.IsNotApplicable(note) && name.StateOf(note) != name.Used && (s == name.Spare || !name.OnlyState(note)) {
 		it.Notes = append(it.Notes, note)
 	}
 }

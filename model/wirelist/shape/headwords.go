@@ -66,6 +66,9 @@ func (h Headings) mean(cell string, c *Column) (name.Meaning, bool) {
 			}
 		}
 	}
+	if m, ok := h.numberOf(bare); ok {
+		return m, true
+	}
 	if f, ok := saysInWords(bare); ok {
 		return name.Meaning{Field: f}, true
 	}

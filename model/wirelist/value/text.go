@@ -22,3 +22,8 @@ func IsNothing(cell string) bool {
 	}
 	return strings.Trim(cell, "-–—. ") == ""
 }
+
+// IsNotApplicable reports whether a cell says that its column tells nothing of this row: "n/a".
+func IsNotApplicable(cell string) bool {
+	return len(cell) <= 4 && (strings.EqualFold(cell, "n/a") || strings.EqualFold(cell, "n.a."))
+}

@@ -175,4 +175,16 @@ func addValues(add func(f name.Field, lang string, words ...string)) {
 		"bundle id", "multi", "multicore", "snake")
 	add(name.FieldCable, "de", "kabel", "paar", "schirm", "verdrillt mit")
 	add(name.FieldCable, "fr", "paire", "blindage", "torsade")
+	add(name.FieldCable, "es", "manguera", "blindaje", "apantallado")
+	add(name.FieldCable, "it", "cavo multipolare", "schermo")
+	add(name.FieldCable, "", "pair with", "paar mit", "par con", "torsade avec", "trenzado con", "intrecciato con", "getwist met", "samen met")
+	add(name.FieldContact, "", "kontaktgrosse", "taille contact", "taille de contact", "tamano contacto", "tamano de contacto",
+		"taglia contatto", "contactmaat")
+	add(name.FieldSpec, "", "insulation", "leitungsart", "isolation", "tipo di filo", "tipo filo", "draadtype", "isolatie", "isolierung")
+	add(name.FieldGauge, "", "qmm", "dikte")
+	add(name.FieldSignal, "", "signal description", "signal function", "circuit use")
+	add(name.FieldWire, "", "repere fil", "brin", "anima")
+	add(name.FieldFuse, "", "fused", "fused at")
+	add(name.FieldNote, "", "misc")
+	add(name.FieldColour, "", "clr")
 }
