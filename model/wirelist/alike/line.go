@@ -13,6 +13,7 @@ type Line struct {
 	Pin                              string // of the connector that stands above the lines
 	From                             string // the near end, where the line names it
 	To, Signal, Colour, Size, Remark string
+	ID                               string // the number of the wire
 }
 
 // piece is a part of a line between two marks.

@@ -1,13 +1,17 @@
 package alike
 
-import "strconv"
-
 // Runs parts lines that tell both ends of a wire each, with an arrow or one and the same word between them. ok is false where most of
 // them do not.
 //
 //	J1 pin A -> Crank sensor pin 1 | 1.0mm², brown        * ECU 4 to Radio 2: CAN H, red
 func Runs(texts []string) (lines []Line, ok bool) {
-	near, far, arrow, ok := halves(withoutNumbers(texts))
+	ids, bare := withoutIDs(texts)
+	near, far, arrow, ok := halves(bare)
+	if !ok || !arrow {
+		if n, f, dash := dashed(bare); dash {
+			near, far, arrow, ok = n, f, true, true
+		}
+	}
 	if !ok {
 		return nil, false
 	}
@@ -15,9 +19,13 @@ func Runs(texts []string) (lines []Line, ok bool) {
 	l := newLot(near, far)
 	l.ends = true
 	l.fill(lines)
+	partNames(lines)
 	pinned := 0
 	for i := range lines {
 		line := &lines[i]
+		if ids != nil {
+			line.ID = ids[i]
+		}
 		if line.From == "" || line.To == "" || !isShort(line.From) || !isShort(line.To) {
 			return nil, false
 		}
@@ -35,17 +43,4 @@ func Runs(texts []string) (lines []Line, ok bool) {
 	sameEnds(nears)
 	sameEnds(fars)
 	return lines, true
-}
-
-// withoutNumbers takes the numbers off lines that are counted, "1. P1:A -> M1:1".
-func withoutNumbers(texts []string) []string {
-	bare := make([]string, len(texts))
-	for i, t := range texts {
-		number, sign, rest, ok := lead(t)
-		if !ok || sign != "." && sign != ")" || number != strconv.Itoa(i+1) {
-			return texts
-		}
-		bare[i] = rest
-	}
-	return bare
 }

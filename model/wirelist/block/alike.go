@@ -31,14 +31,19 @@ func (f together) alikeLines() {
 		for k, r := range rows[i : i+n] {
 			texts[k] = r.Cells[0]
 		}
-		if lines, ok := alike.Cavities(texts); ok && !runline.AreNumbered(texts) {
+		runs, both := alike.Runs(texts)
+		if both && alike.HaveIDs(runs) && partedBadly(texts, runs) {
+			for k, l := range runs {
+				f.ends[rows[i+k].Line] = l
+			}
+		} else if lines, ok := alike.Cavities(texts); ok && !runline.AreNumbered(texts) {
 			if moreThanAlone(texts, lines) || max(f.points(i), f.arrowPoints(i)) < n {
 				for k, l := range lines {
 					f.cavities[rows[i+k].Line] = l
 				}
 			}
-		} else if lines, ok := alike.Runs(texts); ok && partedBadly(texts, lines) {
-			for k, l := range lines {
+		} else if both && partedBadly(texts, runs) {
+			for k, l := range runs {
 				f.ends[rows[i+k].Line] = l
 			}
 		}
@@ -114,6 +119,9 @@ func filled(all ...string) (n int) {
 func partedBadly(texts []string, lines []alike.Line) bool {
 	for i, t := range texts {
 		from, to, rest := runline.Part(t)
+		if id := lines[i].ID; id != "" && (len(rest) < 5 || rest[4] != id) {
+			return true
+		}
 		ends := from + " " + to
 		if from == "" || to == "" || rest[2] != "" && rest[2] != lines[i].Remark || strings.ContainsAny(ends, "|,;") ||
 			strings.Contains(ends, ": ") || strings.Contains(ends, " - ") || strings.Contains(ends, " – ") ||
@@ -127,7 +135,7 @@ func partedBadly(texts []string, lines []alike.Line) bool {
 // run parts a row in its two ends and what stands behind them: with the lines that are written as it is, else alone.
 func (f *finder) run(r table.Row) (from, to string, rest []string) {
 	if l, ok := f.ends[r.Line]; ok {
-		return l.From, l.To, []string{l.Colour, l.Size, l.Remark, l.Signal}
+		return l.From, l.To, []string{l.Colour, l.Size, l.Remark, l.Signal, l.ID}
 	}
 	if p, ok := f.lines[r.Cells[0]]; ok {
 		return p.from, p.to, slices.Clone(p.rest)

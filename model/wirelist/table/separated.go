@@ -130,6 +130,9 @@ func separator(text string) byte {
 			filled++
 		}
 	}
+	if best.sep == ',' && spokenCommas(lines) {
+		return '\n'
+	}
 	if best.sep == ',' && numbered(lines, best.each > 1) > best.lines/2 {
 		return '\n' // "pin 3: fuel level, yellow"
 	}

@@ -1,0 +1,48 @@
+package table
+
+import "strings"
+
+// spokenCommas reports whether the commas of a text part no cells: in most lines that have some each stands in brackets or in
+// the decimals of a size, or behind an arrow and before a blank, as in a sentence.
+//
+//	X1 (2) ..... X2 (01) (black/red, 14 AWG)        X1 pin 1->S101 (2,5mm2)        PW-11: Dash/1 --> ECU/4, green
+func spokenCommas(lines []string) bool {
+	with, spoken := 0, 0
+	for _, l := range lines {
+		if !strings.Contains(l, ",") {
+			continue
+		}
+		if with++; spoken < with && isSpoken(l) {
+			spoken++
+		}
+	}
+	return with > 0 && 5*spoken >= 4*with
+}
+
+// isSpoken reports whether each comma of a line is so.
+func isSpoken(line string) bool {
+	arrow := -1
+	for _, sign := range []string{"->", "=>", "→", "-->", "..>"} {
+		if i := strings.Index(line, sign); i > 0 {
+			arrow = i
+		}
+	}
+	deep := 0
+	for i := range len(line) {
+		switch line[i] {
+		case '"':
+			return false
+		case '(':
+			deep++
+		case ')':
+			deep--
+		case ',':
+			digits := i > 0 && isDigit(line[i-1]) && strings.HasPrefix(strings.TrimLeft(strings.TrimLeft(line[i+1:], "0123456789"), " "), "mm")
+			behind := arrow > 0 && i > arrow && i+1 < len(line) && line[i+1] == ' '
+			if deep < 1 && !digits && !behind {
+				return false
+			}
+		}
+	}
+	return true
+}
