@@ -52,7 +52,7 @@ func Find(h shape.Headings, t table.Table) (all []Block, over []table.Row) {
 		}
 		band.Rows = twoside.Rows(h, &band)
 		if h.HeadLine() == 0 && !h.Numbered() {
-			band.Rows = runline.Chained(band.Rows)
+			band.Rows = runline.SpreadPins(runline.Chained(band.Rows))
 		}
 		made, heads := grid.Apart(h, &band)
 		if heads != nil {

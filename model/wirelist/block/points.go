@@ -35,7 +35,7 @@ func (f *finder) points(i int) int {
 	rises, last, nets := true, 0, 0
 	for _, r := range rows[i : i+n] {
 		pin, text, ok := point.Cut(r.Cells[0])
-		if !ok || seen[pin] || !point.IsShortName(point.PartsOf(text).Signal) {
+		if !ok || seen[pin] || name.StateOf(text) == name.Used && !point.IsShortName(point.PartsOf(text).Signal) {
 			return 0
 		}
 		if point.IsNetLike(text) {
@@ -95,9 +95,13 @@ func isNumbered(text string) bool {
 	return at > 0 && (strings.IndexByte(text[:at], ' ') < 0 || point.SaysPin(text))
 }
 
-// isDashed reports whether a sign parts the cavity that a line begins with from the rest, "1 - red - battery", "4 = horn".
+// isDashed reports whether a sign parts the cavity that a line begins with from the rest, "1 - red - battery", "4 = horn",
+// "4: horn".
 func isDashed(text string) bool {
 	pin, rest, ok := strings.Cut(text, " ")
+	if bare, colon := strings.CutSuffix(pin, ":"); ok && colon && name.IsCavity(bare) {
+		return true
+	}
 	return ok && name.IsCavity(pin) && (strings.HasPrefix(rest, "- ") || strings.HasPrefix(rest, "– ") || strings.HasPrefix(rest, "= ") ||
 		strings.HasPrefix(rest, ": "))
 }

@@ -39,7 +39,7 @@ func IsBlank(folded string) bool {
 func IsReserved(folded string) bool {
 	switch folded {
 	case "reserved", "reserved for future use", "for future use", "future use", "future", "reserviert", "vorgehalten", "reservee",
-		"reservado", "reservada", "riservato", "riservata":
+		"reservado", "reservada", "riservato", "riservata", "gereserveerd", "reserverad", "reserveret", "zarezerwowane":
 		return true
 	}
 	return false

@@ -130,7 +130,7 @@ func separator(text string) byte {
 			filled++
 		}
 	}
-	if best.sep == ',' && spokenCommas(lines) {
+	if bulleted(lines, best.sep) || best.sep == ',' && spokenCommas(lines) {
 		return '\n'
 	}
 	if best.sep == ',' && numbered(lines, best.each > 1) > best.lines/2 {

@@ -46,3 +46,22 @@ func isSpoken(line string) bool {
 	}
 	return true
 }
+
+// bulleted reports whether most lines that hold a sign begin with the dot of a list, or a dash and a blank: the sign parts no cells.
+func bulleted(lines []string, sep byte) bool {
+	with, points := 0, 0
+	for _, l := range lines {
+		if sep == '\t' || strings.IndexByte(l, sep) < 0 {
+			continue
+		}
+		with++
+		l = strings.TrimLeft(l, " \t")
+		for _, dot := range []string{"• ", "- ", "* ", "– ", "· ", "◦ "} {
+			if strings.HasPrefix(l, dot) {
+				points++
+				break
+			}
+		}
+	}
+	return with > 0 && 5*points >= 4*with
+}

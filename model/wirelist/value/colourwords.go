@@ -103,7 +103,7 @@ func colourWord(word, lang string) (int, bool) {
 		return 9, true
 	case "pink", "pnk", "pk", "rosa", "rose":
 		return 10, true
-	case "turquoise", "tq", "aqua", "turkis", "tuerkis", "turquesa", "turchese":
+	case "turquoise", "tq", "trq", "turkoois", "tk", "aqua", "turkis", "tuerkis", "turquesa", "turchese":
 		return 11, true
 	case "gold", "gd", "oro":
 		return 12, true
