@@ -2,6 +2,7 @@ package reading
 
 import (
 	"slices"
+	"strconv"
 	"strings"
 
 	"contralay/model/wirelist/name"
@@ -47,10 +48,17 @@ func unitOf(head string) string {
 	if len(w) > 1 && slices.Contains([]string{"to", "at", "nach", "an", "zu", "zum", "vers", "a", "al", "verso"}, table.Fold(w[0])) {
 		w = w[1:]
 	}
-	if len(w) == 1 && (isControlUnit(w[0]) || name.IsDesignator(w[0])) || len(w) == 2 && (isControlUnit(w[0]) || isControlUnit(w[1])) {
+	if len(w) == 1 && (isControlUnit(w[0]) || isPlug(w[0])) || len(w) == 2 && (isControlUnit(w[0]) || isControlUnit(w[1])) {
 		return strings.Join(w, " ")
 	}
 	return ""
+}
+
+// isPlug reports whether a word is the designator of a connector or a device: one letter alone is so only where no list has it for a
+// length, a temperature, a voltage or a wire.
+func isPlug(w string) bool {
+	letters := strings.TrimRight(w, "0123456789")
+	return name.IsDesignator(w) && (len(letters) > 1 || strings.Contains("XJPKCSMABQ", letters))
 }
 
 // isControlUnit reports whether a word names a control unit: of pumps and relays there are several, and a number below them says which.
@@ -72,7 +80,7 @@ func areCavities(rows []table.Row, i int) bool {
 		if ok && len(front) < 3 && name.IsCavity(front) && name.IsCavity(back) {
 			cell = front + back
 		}
-		if !name.IsCavity(cell) {
+		if k, err := strconv.Atoi(cell); !name.IsCavity(cell) || err == nil && k > mostCavities {
 			return false
 		}
 		n++

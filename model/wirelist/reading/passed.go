@@ -28,33 +28,74 @@ func passed(l *look) []shape.Column {
 		return nil
 	}
 	cols, n := slices.Clone(l.Cols), 0
-	for i := min(from, to) + 1; i < max(from, to); i++ {
+	for i := range l.Cols {
 		c, p := &l.Cols[i], &l.Prof[i]
-		if c.Given || p.Filled == 0 || !isFree(c) {
+		if c.Given || p.Filled == 0 || i == from || i == to || !isFree(c) {
 			continue
 		}
-		device, ofWord := shape.DeviceOf(c.Head), saysPassage(c.Head)
-		if bare := strings.TrimSpace(name.WithoutBrackets(device)); name.IsDesignator(bare) {
-			device = bare // "X7 (bulkhead)"
-		} else if w := strings.Fields(bare); len(w) == 2 && saysPassage(w[0]) && name.IsDesignator(w[1]) {
-			device = w[1] // "Bulkhead X7"
-		}
-		switch whole := l.wholeEnds(i); {
-		case ofWord && whole:
+		device, ofWord := passageOf(c.Head), saysPassage(c.Head)
+		if ofWord && l.wholeEnds(i) {
 			cols[i].Field, cols[i].Of, cols[i].InCell = name.FieldVia, "", true
-		case !ofWord && !name.IsDesignator(device):
+			n++
 			continue
-		case !l.holdsCavities(i), ofWord && (p.Filled < 2 || 2*p.Filled < len(l.Src.Rows)), !ofWord && l.namesEnd(device):
-			return nil
-		default:
-			cols[i].Field, cols[i].Of = name.FieldVia, device
 		}
+		if !ofWord && !name.IsDesignator(device) || !l.isBetween(i, from, to) && (ofWord && saysOnlyThrough(c.Head) ||
+			!ofWord && !l.tellsPassage(device)) {
+			continue
+		}
+		if !l.holdsCavities(i) || ofWord && p.Filled < 2 || !ofWord && (l.namesEnd(device) || l.isOfOneEnd(i, device, from, to)) {
+			return nil
+		}
+		cols[i].Field, cols[i].Of = name.FieldVia, device
 		n++
 	}
 	if n == 0 {
 		return nil
 	}
 	return cols
+}
+
+// passageOf is the connector that a heading names, without what stands in brackets and before it: "X7 (floor)", "Bulkhead X7", "X7 pin".
+func passageOf(head string) string {
+	device := shape.DeviceOf(head)
+	bare := strings.TrimSpace(name.WithoutBrackets(device))
+	if w := strings.Fields(bare); len(w) == 2 && saysPassage(w[0]) && name.IsDesignator(w[1]) {
+		return w[1]
+	}
+	if name.IsDesignator(bare) {
+		return bare
+	}
+	return device
+}
+
+// saysOnlyThrough reports whether a heading is a word for going through and names nothing: its cells are as likely the bulkheads.
+func saysOnlyThrough(head string) bool {
+	return slices.Contains([]string{"via", "through", "thru"}, strings.TrimSpace(table.Fold(head)))
+}
+
+// isBetween reports whether a column stands between those of the two ends.
+func (l *look) isBetween(i, from, to int) bool { return i > min(from, to) && i < max(from, to) }
+
+// tellsPassage reports whether a text above the table says of a connector that it is one that wires go through, "Bulkhead: BH1".
+func (l *look) tellsPassage(device string) bool {
+	return slices.ContainsFunc(slices.Concat(l.Src.Path, l.Src.Titles), func(r table.Row) bool {
+		_, text := r.Filled()
+		w := name.Words(table.Fold(text))
+		return slices.Contains(w, table.Fold(device)) && slices.ContainsFunc(w, words.IsPassage)
+	})
+}
+
+// isOfOneEnd reports whether a heading that is built like the designator of a connector is more likely one of two for what both ends
+// have: "P1" and "P2" for their pins, "T1" and "T2" for their terminals.
+func (l *look) isOfOneEnd(i int, head string, from, to int) bool {
+	letters := strings.TrimRight(head, "0123456789")
+	for k, c := range l.Cols {
+		if k != i && l.Prof[k].Filled > 0 && !l.isBetween(k, from, to) && name.IsDesignator(c.Head) &&
+			strings.EqualFold(strings.TrimRight(c.Head, "0123456789"), letters) {
+			return true
+		}
+	}
+	return len(letters) == 1 && 2*l.Prof[from].Ends < l.Prof[from].Filled && !l.Has(l.Cols, name.FieldFromPin) && !l.tellsPassage(head)
 }
 
 // isFree reports whether a column is not known for anything but cavities of what its heading names.
@@ -68,17 +109,19 @@ func isFree(c *shape.Column) bool {
 	return false
 }
 
+// mostCavities is how many cavities a connector has at most; a larger number is a length (common practice, no source).
+const mostCavities = 200
+
 // holdsCavities reports whether a column holds cavities of one connector, none of them twice, and whatever else says that a wire
 // goes past it.
 func (l *look) holdsCavities(i int) bool {
-	const most = 200 // cavities of one connector; a larger number is a length (common practice, no source)
 	seen := map[string]bool{}
 	for _, r := range l.Src.Rows {
 		if i >= len(r.Cells) || shape.IsText(r) || value.IsNothing(r.Cells[i]) || words.IsDirect(table.Fold(r.Cells[i])) {
 			continue
 		}
 		for _, pin := range name.SplitPins(r.Cells[i]) {
-			if n, err := strconv.Atoi(pin); !name.IsCavity(pin) || seen[pin] || err == nil && n > most {
+			if n, err := strconv.Atoi(pin); !name.IsCavity(pin) || seen[pin] || err == nil && n > mostCavities {
 				return false
 			}
 			seen[pin] = true

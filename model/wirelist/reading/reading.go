@@ -93,5 +93,5 @@ func asHeaded(l *look) []shape.Column {
 	if len(l.Src.Head) == 0 && !l.Heads.Numbered() {
 		return nil
 	}
-	return slices.Clone(l.Cols)
+	return l.withoutRoutes(slices.Clone(l.Cols))
 }
