@@ -20,6 +20,9 @@ func colourKey(im *draft.Importer, tables []table.Table) {
 			text := shape.RowText(r.Cells)
 			key := value.ReadColourKey(text)
 			if key == nil {
+				key = value.KeyOfLegend(r.Cells)
+			}
+			if key == nil {
 				continue
 			}
 			takeKey(im, t.File, key)

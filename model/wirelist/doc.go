@@ -22,7 +22,7 @@
 // texts that are no table, pads what boards call their cavities, cable what is said of cables, endtext the ends that are no cavity,
 // signoff the rows that are none of the list; runon puts rows together that go on in the next one, farside what the tables of two
 // devices say of one wire, bothends the columns of both ends in a cell, total holds the line that sums a list
-// up; endpins parts the ends of whole columns.
+// up; saidonce finds what a list says once of many wires; endpins parts the ends of whole columns.
 //
 // What is not understood is never guessed away. It stays as text in the note of its
 // wire and as a finding with file, row and column. A connector, a far end, a length

@@ -19,6 +19,7 @@ import (
 	"contralay/model/wirelist/reading"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/row"
+	"contralay/model/wirelist/saidonce"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
@@ -243,11 +244,11 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int
 	for _, r := range over {
 		im.Say(report.Note, "text of no table", table.Place{File: t.File, Sheet: t.Sheet, Row: r.Line}, shape.RowText(r.Cells), "left out")
 	}
-	var told []row.Told
+	var told []saidonce.Told
 	if len(wires) > 0 {
-		row.Overall(im, t, wires[0].Block.Mark)
-		row.Default(im, t, wires[0].Block.Mark, wires[0].Reading().Block.Lang)
-		told = row.ToldIn(im, t, wires[0].Block.Mark)
+		saidonce.Overall(im, t, wires[0].Block.Mark)
+		saidonce.Default(im, t, wires[0].Block.Mark, wires[0].Reading().Block.Lang)
+		told = saidonce.ToldIn(im, t, wires[0].Block.Mark)
 	}
 	im.Squares = column.Squares(blocksOf(wires))
 	for _, f := range wires {
@@ -259,11 +260,11 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int
 		im.Colours = h.Colours
 		takeLetters(im, r.Block, place)
 		takePlain(im, r.Block, place)
-		row.ToldOnce(im, r.Block, told)
+		saidonce.ToldOnce(im, r.Block, told)
 		row.Read(im, r.Block, len(wires) == 1)
 	}
-	row.SayOverall(im)
-	row.SayDefault(im)
+	saidonce.SayOverall(im)
+	saidonce.SayDefault(im)
 	for i := range found {
 		read = append(read, found[i].audited(t))
 	}

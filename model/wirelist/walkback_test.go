@@ -337,6 +337,10 @@ func inWords(list, cell string) string {
 			return "brown"
 		}
 	}
+	if in("tm11-") || in("tm12-") || in("tm13-") { // a legend below the table says them
+		return strings.NewReplacer("DBU", "dark blue", "DKB", "dark blue", "HGR", "light grey", "LGN", "light green", "BLC",
+			"light blue").Replace(cell)
+	}
 	if !slices.ContainsFunc([]string{"qu01-", "qu02-", "qu09-", "w04-"}, in) || len(cell) > 3 {
 		return cell
 	}

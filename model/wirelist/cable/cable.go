@@ -1,7 +1,6 @@
 package cable
 
 import (
-	"slices"
 	"strings"
 
 	"contralay/model/wirelist/table"
@@ -51,39 +50,4 @@ func Words(note string) (g value.Gauge) {
 		}
 	}
 	return g
-}
-
-// Partners reads "pair with 105", "twisted with 105 and 106", "paired 105", "verdrillt
-// mit 12": the ids behind the word "with". Nothing else may stand there.
-func Partners(note string) []string {
-	folded := table.Fold(note)
-	if !slices.ContainsFunc([]string{"with", "w/", "mit", "avec", "con"}, func(w string) bool { return strings.Contains(folded, w) }) {
-		return nil
-	}
-	f := strings.Fields(folded)
-	own := strings.Fields(note)
-	for i, w := range f {
-		if w != "with" && w != "w/" && w != "mit" && w != "avec" && w != "con" || i == 0 || i+1 == len(f) {
-			continue
-		}
-		switch f[i-1] {
-		case "pair", "paired", "twisted", "twist", "shielded", "triple", "paar", "gepaart", "verdrillt", "paire", "torsade", "par",
-			"trenzado", "coppia", "intrecciato":
-		default:
-			return nil
-		}
-		var ids []string
-		for k := i + 1; k < len(f) && k < len(own); k++ {
-			switch strings.TrimRight(f[k], ".:") {
-			case "pos", "position", "no", "nr", "row", "line", "zeile", "item", "and", "und", "et", "y", "e", "&", "+", "wire", "wires",
-				"ader", "pin", "pins", "cavity", "way", "core", "kontakt", "broche", "pino", "polo", "stift":
-			default:
-				for id := range strings.FieldsFuncSeq(own[k], func(r rune) bool { return r == ',' || r == '&' || r == '+' }) {
-					ids = append(ids, id)
-				}
-			}
-		}
-		return ids
-	}
-	return nil
 }

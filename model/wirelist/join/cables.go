@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"contralay/model/wirelist/cable"
 	"slices"
+	"strings"
 
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
@@ -135,13 +136,13 @@ func shieldsOver(im *draft.Importer, in map[*draft.Item]int) {
 	}
 }
 
-// byName groups a wire with those that its note names: by their ids, and in a table that
-// gives its wires none by their cavities.
+// byName groups a wire with those that its note names: by their ids, in a table that
+// gives its wires none by their cavities, and by a name that one wire has.
 func byName(im *draft.Importer, in map[*draft.Item]int) {
 	if !slices.ContainsFunc(im.Items, func(it *draft.Item) bool { return len(it.With) > 0 }) {
 		return
 	}
-	byID, byCount := map[string]*draft.Item{}, map[string]*draft.Item{}
+	byID, byCount, bySignal := map[string]*draft.Item{}, map[string]*draft.Item{}, map[string]*draft.Item{}
 	pins := map[draft.End]*draft.Item{}
 	for _, it := range im.Items {
 		if it.OwnID != "" && byID[it.OwnID] == nil {
@@ -151,6 +152,13 @@ func byName(im *draft.Importer, in map[*draft.Item]int) {
 			byCount[it.Counted] = it
 		}
 		pins[draft.End{Term: it.From.Term, Pin: it.From.Pin}] = it
+		if key := signalKey(it.Signal); key != "" {
+			if _, twice := bySignal[key]; twice {
+				bySignal[key] = nil // one name of several wires says none of them
+			} else {
+				bySignal[key] = it
+			}
+		}
 	}
 	of := func(it *draft.Item, id string) *draft.Item {
 		if o := cmp.Or(byID[id], byCount[id]); o != nil {
@@ -161,10 +169,12 @@ func byName(im *draft.Importer, in map[*draft.Item]int) {
 				return o
 			}
 		}
-		if it.OwnID != "" || it.From.Term == nil {
-			return nil
+		if it.OwnID == "" && it.From.Term != nil {
+			if o := pins[draft.End{Term: it.From.Term, Pin: name.WithoutPinWord(id)}]; o != nil {
+				return o
+			}
 		}
-		return pins[draft.End{Term: it.From.Term, Pin: name.WithoutPinWord(id)}]
+		return bySignal[signalKey(id)]
 	}
 	for _, it := range im.Items {
 		if len(it.With) == 0 {
@@ -195,6 +205,9 @@ func byName(im *draft.Importer, in map[*draft.Item]int) {
 		}
 	}
 }
+
+// signalKey is a name as it is compared: its signs count, "CRANK +" is not "CRANK -".
+func signalKey(signal string) string { return strings.Join(strings.Fields(table.Fold(signal)), "") }
 
 // byNeighbour groups rows that follow each other in one table, start at one
 // connector and say the same of a cable, as many as the cable has conductors. Where no

@@ -12,11 +12,17 @@ import (
 	"contralay/model/wirelist/value"
 )
 
-// takeDrains takes the rows that could be about the drain of a shield out of the wires.
+// takeDrains takes the rows that could be about the drain of a shield out of the wires. One with a number and a size of its own is a
+// wire that the list wants cut and marked.
 func takeDrains(im *draft.Importer) []*draft.Item {
 	var all []*draft.Item
 	im.Items = slices.DeleteFunc(im.Items, func(it *draft.Item) bool {
 		if !it.Drain || it.From.String() == "" || it.State != name.Used {
+			return false
+		}
+		if it.OwnID != "" && it.Gauge.Size != "" {
+			im.Say(report.Note, "drain of a shield", it.Place, value.JoinNonEmpty(" ", it.OwnID, it.Signal, it.Gauge.String()),
+				"a wire, as the list gives it a number and a size; no shield is grounded there")
 			return false
 		}
 		all = append(all, it)

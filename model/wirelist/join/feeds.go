@@ -2,19 +2,24 @@ package join
 
 import (
 	"fmt"
+	"strings"
 
 	"contralay/model"
 	"contralay/model/wirelist/draft"
+	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/value"
 )
 
 // Feeds makes a protective device of each fuse that the rows state: one for each name,
-// one for each row that gives only a rating.
+// one for each row that gives only a rating. A wire that ends at a fuse, "F2", is of that one.
 func Feeds(im *draft.Importer) {
 	at := map[string]int{}
 	taken := map[string]bool{} // by a name in the list
 	for _, it := range im.Items {
+		if it.Fuse.Set && it.FuseName == "" {
+			it.FuseName = fuseAtEnd(it)
+		}
 		taken[it.FuseName] = true
 	}
 	n := 0
@@ -38,11 +43,30 @@ func Feeds(im *draft.Importer) {
 			continue
 		}
 		f := model.Feed{ID: it.FuseName, Amps: it.Fuse, Wires: []string{w.ID}, Name: w.Signal}
-		for f.ID == "" || it.FuseName == "" && taken[f.ID] {
+		for f.ID == "" || it.FuseName == "" && (taken[f.ID] || im.ByKey[name.Key(f.ID)] != nil) {
 			n++
 			f.ID = fmt.Sprintf("F%d", n)
 		}
 		at[f.ID] = len(im.H.Feeds)
 		im.H.Feeds = append(im.H.Feeds, f)
 	}
+}
+
+// fuseAtEnd is the fuse that a wire begins or ends at, by the letter that drawings give fuses, "F2", "-F5"; "" where none is, or two are.
+func fuseAtEnd(it *draft.Item) (fuse string) {
+	for _, e := range []draft.End{it.From, it.To} {
+		if e.Term == nil {
+			continue
+		}
+		id := strings.TrimPrefix(e.Term.ID, "-")
+		number, ok := strings.CutPrefix(strings.Replace(id, "FU", "F", 1), "F")
+		if !ok || number == "" || strings.Trim(number, "0123456789") != "" {
+			continue
+		}
+		if fuse != "" {
+			return ""
+		}
+		fuse = id
+	}
+	return fuse
 }

@@ -59,7 +59,7 @@ func IsUnit(w string) bool {
 	switch w {
 	case "ecu", "pdm", "pmu", "pdu", "tcu", "vcu", "bms", "abs", "bcm", "icu", "dash", "dashboard", "logger", "display", "keypad",
 		"gateway",
-		"mcu", "plc", "inverter", "charger", "controller", "relay", "pump", "steuergerat", "calculateur", "centralina", "tablero":
+		"mcu", "plc", "sps", "inverter", "charger", "controller", "relay", "pump", "steuergerat", "calculateur", "centralina", "tablero":
 		return true
 	}
 	return false

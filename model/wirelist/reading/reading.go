@@ -78,6 +78,7 @@ func kinds() []kind {
 		{false, "cavities of one device and where they go", places},
 		{false, "cavities in the first column", firstPins},
 		{true, "pads of two devices", twoDevices},
+		{true, "cavities of one connector", farUnit},
 		{true, "cavities of a bulkhead between two ends", between},
 		{true, "cavities of a bulkhead between two ends", passed},
 		{true, "wires of one connector, by their colours", byColours},
@@ -92,5 +93,5 @@ func asHeaded(l *look) []shape.Column {
 	if len(l.Src.Head) == 0 && !l.Heads.Numbered() {
 		return nil
 	}
-	return slices.Clone(l.Cols)
+	return l.withoutRoutes(slices.Clone(l.Cols))
 }

@@ -244,7 +244,10 @@ func (l *look) fit(i int, f name.Field) float64 {
 	p := &l.Prof[i]
 	of := func(n int) float64 { return float64(n) / float64(p.Filled) }
 	switch f {
-	case name.FieldPin, name.FieldVia, name.FieldFromPin, name.FieldToPin:
+	case name.FieldToPin, name.FieldPin, name.FieldVia, name.FieldFromPin:
+		if f == name.FieldToPin && areCavities(l.Src.Rows, i) {
+			return 1
+		}
 		return 0.5 + 0.5*of(p.Cavities)
 	case name.FieldDevicePin:
 		return 0.5 + 0.5*of(min(p.Filled, max(p.Cavities, l.ShortNames(i))))

@@ -6,6 +6,7 @@ import (
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/runon"
+	"contralay/model/wirelist/saidonce"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/signoff"
 	"contralay/model/wirelist/table"
@@ -40,8 +41,9 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 	}
 	var t *draft.Term
 	titles := titlesOf(im, b, here)
-	if pinTable && !b.InCells() || b.Has(name.FieldVia) {
+	if (pinTable || b.Has(name.FieldVia)) && !b.InCells() {
 		t = connectorOf(im, b, titles, only)
+		saidonce.TakeTitleSize(im, b, titles, here)
 	} else {
 		for _, r := range titles {
 			_, text := r.Filled()
@@ -53,8 +55,8 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 				b.Near = end
 			}
 			did := leftOutBut(end)
-			if g, ok := groupValues(b, text); ok {
-				b.Group, did = g, takenForRows
+			if g, ok := saidonce.GroupValues(b, text); ok {
+				b.Group, did = g, saidonce.TakenForRows
 			}
 			im.Say(report.Note, "above the table", here(r.Line), text, did)
 		}
@@ -90,12 +92,14 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 				t.Counts = append(t.Counts, c)
 			} else if t != nil && i < last && namesConnector(b, first, i, t) {
 				t = connectorOf(im, b, []table.Row{r}, false)
+				b.Group.Size = ""
+				saidonce.TakeTitleSize(im, b, []table.Row{r}, here)
 			} else if end := groupEnd(b, first); end != "" && i < last {
 				b.Near = end
 				im.Say(report.Note, "heading between the rows", here(r.Line), first, leftOutBut(end))
-			} else if g, ok := groupValues(b, first); ok && i < last {
+			} else if g, ok := saidonce.GroupValues(b, first); ok && i < last {
 				b.Group = g
-				im.Say(report.Note, "heading between the rows", here(r.Line), first, takenForRows)
+				im.Say(report.Note, "heading between the rows", here(r.Line), first, saidonce.TakenForRows)
 			} else if i < last {
 				im.Say(report.Note, "remark between the rows", here(r.Line), first, "left out")
 			} else {

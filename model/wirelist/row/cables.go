@@ -47,8 +47,11 @@ func cableCells(im *draft.Importer, b *shape.Block, cells []string, it *draft.It
 				it.Cue.Twisted = it.Cue.Twisted || head.Twisted
 				continue
 			}
-			if ids := cable.Partners(text); len(ids) > 0 {
-				it.With, it.CueText = append(it.With, ids...), value.JoinNonEmpty("; ", it.CueText, text)
+			if p := cable.ReadWith(text); len(p.Of) > 0 {
+				it.With, it.CueText = append(it.With, p.Of...), value.JoinNonEmpty("; ", it.CueText, p.Text)
+				if p.Rest != "" {
+					it.Notes = append(it.Notes, value.JoinNonEmpty(": ", c.Head, p.Rest))
+				}
 				g := cable.Words(text)
 				it.Cue.Shielded, it.Cue.Twisted = it.Cue.Shielded || g.Shielded, it.Cue.Twisted || g.Twisted
 				continue

@@ -39,10 +39,16 @@ func readNote(im *draft.Importer, b *shape.Block, cells []string, it *draft.Item
 		}
 		im.Say(report.Warn, "size against the cable in the note", it.Place, it.Gauge.Size+" and "+note, "the note is kept")
 	}
-	if ids := cable.Partners(note); len(ids) > 0 {
-		it.With = ids
-		it.CueText = note
-		if g := cable.Words(note); g.Shielded || g.Twisted {
+	p := cable.ReadWith(note)
+	if len(p.Of) == 0 {
+		p = cable.ReadBeside(note, it.OwnID)
+	}
+	if len(p.Of) > 0 {
+		it.With, it.CueText = p.Of, p.Text
+		if p.Rest != "" {
+			it.Notes = append(it.Notes, p.Rest)
+		}
+		if g := cable.Words(p.Text); g.Shielded || g.Twisted {
 			it.Cue.Shielded, it.Cue.Twisted = it.Cue.Shielded || g.Shielded, it.Cue.Twisted || g.Twisted
 		}
 		return

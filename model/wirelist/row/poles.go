@@ -6,6 +6,7 @@ import (
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
+	"contralay/model/wirelist/saidonce"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
@@ -15,7 +16,7 @@ import (
 func sayPoles(im *draft.Importer, b *shape.Block, at table.Place) {
 	switch at.Column = b.PinsOf(); {
 	case len(b.Poles) > 0:
-		im.Say(report.Note, "several wires in a row", at, strings.Join(b.Poles, ", "), takenForRows)
+		im.Say(report.Note, "several wires in a row", at, strings.Join(b.Poles, ", "), saidonce.TakenForRows)
 	case b.EachColour:
 		im.Doubt("a colour for each cavity of a row", at, "", "taken so, as every row has as many colours as cavities", DataRows(b))
 	}

@@ -10,6 +10,7 @@ import (
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/pads"
 	"contralay/model/wirelist/report"
+	"contralay/model/wirelist/saidonce"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
@@ -41,6 +42,9 @@ func readRow(im *draft.Importer, b *shape.Block, cells, notes []string, owner *d
 			it.Signal = c // a shield among the numbers of the cores
 		}
 	}
+	if pin := b.Cell(cells, name.FieldPin); value.IsNothing(it.Signal) && name.IsDrainWord(table.Fold(pin)) && pads.Lands(b, cells) {
+		it.Signal = pin // a screen among the cavities of a device, with the cavity where it ends
+	}
 	if it.Signal == "" && it.OwnID != "" && name.IsDrainWord(strings.TrimRight(table.Fold(it.OwnID), "0123456789 ")) {
 		it.Signal, it.OwnID = it.OwnID, "" // a shield in the column of the wires
 	}
@@ -50,15 +54,15 @@ func readRow(im *draft.Importer, b *shape.Block, cells, notes []string, owner *d
 		}
 	}
 	readValues(im, b, cells, &it, column)
-	takeGroup(b, &it)
+	saidonce.TakeGroup(b, &it)
 	_, it.Drain = name.DrainOf(it.Signal)
 	it.Drain = it.Drain && !namesShieldedDevice(b, cells, it.Signal)
 	readNote(im, b, cells, &it)
 	cableCells(im, b, cells, &it)
 	readState(im, b, cells, &it)
-	takeNamedSize(im, b, &it)
-	takeDefault(im, &it, b.Lang, cells)
-	takeOverall(im, &it)
+	saidonce.TakeNamedSize(im, b, &it)
+	saidonce.TakeDefault(im, &it, b.Lang, cells)
+	saidonce.TakeOverall(im, &it)
 	for i, c := range cells {
 		if i < len(b.Cols) && b.Cols[i].Spared && c != "" {
 			it.Notes = append(it.Notes, value.JoinNonEmpty(": ", b.Cols[i].Head, c))
@@ -222,45 +226,6 @@ func endsInCell(im *draft.Importer, b *shape.Block, cells []string, cell string,
 		parted[col] = e.Pin
 		pinRow(im, one, parted, it, im.Named(e.Connector, it.Place, true), column)
 	}
-}
-
-// viaRow makes the two wires of a row that names a cavity of a bulkhead and both ends: one on either side
-// of it, both in the cavity that the list names.
-func viaRow(im *draft.Importer, b *shape.Block, cells []string, it draft.Item, owner *draft.Term, column func(int) table.Place) {
-	cell, col := b.CellAt(cells, name.FieldVia)
-	froms, _ := endsOf(im, b, cells, name.FieldFrom, name.FieldFromPin, &it, column)
-	tos, _ := endsOf(im, b, cells, name.FieldTo, name.FieldToPin, &it, column)
-	pins := name.SplitPins(cell)
-	if owner == nil || value.IsNothing(cell) { // this wire goes through nothing
-		if !value.IsNothing(cell) {
-			it.Notes = append(it.Notes, "through "+cell)
-			im.Say(report.Warn, "cavity of no connector", column(max(col, 0)), cell, "kept in the note")
-		}
-		betweenEnds(im, it, froms, tos, column(max(col, 0)))
-		return
-	}
-	for _, p := range pins {
-		owner.Pin(p, it.State, it.Place)
-	}
-	if it.State == name.Blank || it.State == name.Reserved || len(pins) != 1 || len(froms) > 1 || len(tos) > 1 {
-		if len(pins) == 1 && it.State != name.Used && it.State != name.Spare {
-			im.RestOf(&it, owner.ID+":"+pins[0])
-			return
-		}
-		im.Say(report.Warn, "cavities do not pair", column(max(col, 0)), table.Tidy(strings.Join(cells, " ")),
-			"kept in the note, no ends made")
-		it.Notes = append(it.Notes, "from "+endsText(froms)+" through "+cell+" to "+endsText(tos))
-		betweenEnds(im, it, nil, nil, column(max(col, 0)))
-		return
-	}
-	if it.State == name.Spare && len(froms) == 0 { // one wire, which ends in it
-		betweenEnds(im, it, []draft.End{{Term: owner, Pin: pins[0]}}, tos, column(col))
-		return
-	}
-	near := it
-	betweenEnds(im, near, froms, []draft.End{{Term: owner, Pin: pins[0]}}, column(col))
-	it.Notes = slices.Clone(it.Notes)
-	betweenEnds(im, it, []draft.End{{Term: owner, Pin: pins[0]}}, tos, column(col))
 }
 
 // twoOrMore is "two" and the numbers beyond.

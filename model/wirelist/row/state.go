@@ -35,8 +35,8 @@ func readState(im *draft.Importer, b *shape.Block, cells []string, it *draft.Ite
 		if f == name.FieldColour && b.Lang == "de" && strings.EqualFold(cell, "blank") {
 			continue // a bare wire
 		}
-		if it.Drain && f == name.FieldTo {
-			continue // the far end of a shield is often open
+		if it.Drain && (f == name.FieldTo || f == name.FieldSignal && value.IsNothing(cell)) {
+			continue // the far end of a shield is often open, and its cavity names it
 		}
 		var got name.State
 		switch f {

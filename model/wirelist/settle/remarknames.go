@@ -9,8 +9,8 @@ import (
 	"contralay/model/wirelist/table"
 )
 
-// remarkNames takes the remarks of a table that has no names for them, where every row has one of its own, short and of no value:
-// what each wire is for is all that was to be said of it.
+// remarkNames takes the remarks of a table that has no names for them, where every row, or nine in ten, has one of its own, short and of
+// no value: what each wire is for is all that was to be said of it.
 //
 //	Pad | Part | Lug | Wire   | Remark
 //	W1  | SW1  | T   | yellow | pitch left
@@ -29,7 +29,7 @@ func remarkNames(l *Look) {
 		if c.Field != name.FieldNote || c.Given || p.Filled == 0 {
 			continue
 		}
-		if of != nil || p.Filled < column.Data(l.Src.Rows) || p.Filled < 3 || 5*p.Distinct < 4*p.Filled ||
+		if of != nil || 10*p.Filled < 9*column.Data(l.Src.Rows) || p.Filled < 3 || 5*p.Distinct < 4*p.Filled ||
 			4*(p.Prose+p.States) > p.Filled ||
 			p.Numbers+p.Colours+p.Sizes+p.Sized+p.Specs+p.Lengths+p.Currents+p.Ends > 0 || saysState(c.Head) {
 			return

@@ -20,7 +20,7 @@ func Is(r table.Row) bool {
 		return false // most rows
 	}
 	f := table.Fold(first)
-	if isPageMark(f) || n < 3 && isLegend(r, f) {
+	if isPageMark(f) || n < 3 && isLegend(r, f) || tellsSigns(r, f) {
 		return true
 	}
 	word, rest, _ := name.CutWord(f)
@@ -38,6 +38,21 @@ func Is(r table.Row) bool {
 	return saysSignOff(word, rest, says, colon, n > 1 || strings.Contains(f, " ")) && !holdsEnd(r)
 }
 
+// tellsSigns reports whether each cell of a row says what a sign means, a word for a legend before the first or none: "Legende: DBU =
+// dunkelblau | AEH = Aderendhülse".
+func tellsSigns(r table.Row, first string) bool {
+	lead, rest, ok := strings.Cut(first, ":")
+	if lead = strings.TrimSpace(lead); !ok || !isLegendWord(lead) && !headsColours(lead) || strings.TrimSpace(rest) == "" {
+		return false
+	}
+	for k, c := range r.Cells {
+		if c != "" && (k > 0 || strings.Contains(rest, "=")) && !strings.Contains(c, "=") {
+			return false
+		}
+	}
+	return true
+}
+
 // isLegend reports whether a row of one cell or two says what signs or colours mean, or is a note about the whole list:
 // "Legend | PV = panel, B = battery", "Note | all ends are tinned in the shop".
 func isLegend(r table.Row, first string) bool {
@@ -47,15 +62,35 @@ func isLegend(r table.Row, first string) bool {
 			last = c
 		}
 	}
-	switch strings.Trim(first, " .:") {
-	case "legend", "legende", "leyenda", "leggenda", "legenda", "key", "abbreviations", "abkurzungen", "abreviaturas":
+	if isLegendWord(strings.Trim(first, " .:")) {
 		return true
+	}
+	switch strings.Trim(first, " .:") {
 	case "note", "notes", "nota", "notas", "notes generales", "hinweis", "hinweise", "bemerkung", "anmerkung", "remarque",
 		"remarques", "obs",
 		"uwaga", "uwagi", "anm", "remarks", "remark":
 		return len(strings.Fields(last)) > 3
 	}
 	return strings.Count(last, " = ") > 1
+}
+
+// isLegendWord reports whether a folded word heads what says what signs mean.
+func isLegendWord(w string) bool {
+	switch w {
+	case "legend", "legende", "leyenda", "leggenda", "legenda", "key", "abbreviations", "abkurzungen", "abreviaturas":
+		return true
+	}
+	return false
+}
+
+// headsColours reports whether a folded text before a colon leads to short forms of colours.
+func headsColours(lead string) bool {
+	switch lead {
+	case "colour code", "colour codes", "color code", "color codes", "colours", "colors", "farben", "farbcode", "farbcodes", "farbkurzel",
+		"couleurs", "colores", "colori":
+		return true
+	}
+	return false
 }
 
 // saysSignOff reports whether a word and what stands behind it say who made the paper, or when;

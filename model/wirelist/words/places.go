@@ -1,5 +1,7 @@
 package words
 
+import "strings"
+
 // Words of headings about the far end of a wire. From memory, no source.
 
 // IsPlace reports whether a word is one for a place where a wire is landed on something that has no plug.
@@ -28,6 +30,16 @@ func IsPassage(w string) bool {
 		"coupling", "through", "via", "gland", "bulk", "interface", "trennstelle", "trennstecker", "durchfuhrung", "schottwand",
 		"schott", "spritzwand", "kupplung", "cloison", "traversee", "mamparo", "pasamuros", "paratia", "passaparete", "przepust",
 		"prepazka", "pruchodka", "schot", "doorvoer", "skott", "genomforing", "lapivienti", "skot", "gjennomforing":
+		return true
+	}
+	return false
+}
+
+// IsDirect reports whether a folded cell of the cavities of a bulkhead says that the wire does not pass it.
+func IsDirect(cell string) bool {
+	switch strings.Trim(cell, " .()") {
+	case "direct", "none", "no", "n/a", "na", "not through", "does not pass", "direkt", "keine", "nein", "entfallt", "aucun",
+		"aucune", "non", "ninguno", "directo", "diretto", "nessuno", "geen", "brak":
 		return true
 	}
 	return false

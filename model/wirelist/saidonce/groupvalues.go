@@ -1,4 +1,4 @@
-package row
+package saidonce
 
 import (
 	"strings"
@@ -10,13 +10,13 @@ import (
 	"contralay/model/wirelist/value"
 )
 
-// groupValues is the size and the colour of the rows below a heading that says nothing else, in a table of two ends that has no
+// GroupValues is the size and the colour of the rows below a heading that says nothing else, in a table of two ends that has no
 // column for them; a size may stand in brackets behind the name of the group.
 //
 //	Red (16 AWG)
 //	From      | To             | For
 //	Battery + | Fuse box pin 1 | main feed
-func groupValues(b *shape.Block, heading string) (of value.Gauge, ok bool) {
+func GroupValues(b *shape.Block, heading string) (of value.Gauge, ok bool) {
 	if of, ok = valuesOf(b, heading); !ok || b.IsPinTable() || b.Has(name.FieldSpec) || of.Size != "" && b.Has(name.FieldGauge) ||
 		len(of.Colour) > 0 && b.Has(name.FieldColour) {
 		return value.Gauge{}, false
@@ -52,11 +52,11 @@ func valuesOf(b *shape.Block, heading string) (of value.Gauge, ok bool) {
 	return g, is && g.Size != "" && strings.Trim(text, "0123456789., ") != ""
 }
 
-// takenForRows is what is done with such a heading.
-const takenForRows = "taken for the rows below it"
+// TakenForRows is what is done with such a heading.
+const TakenForRows = "taken for the rows below it"
 
-// takeGroup gives a row the size and the colour that the heading of its group says.
-func takeGroup(b *shape.Block, it *draft.Item) {
+// TakeGroup gives a row the size and the colour that the heading of its group says.
+func TakeGroup(b *shape.Block, it *draft.Item) {
 	if it.Gauge.Size == "" && it.Gauge.Spec == "" {
 		it.Gauge.Size = b.Group.Size
 	}

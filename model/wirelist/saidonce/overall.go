@@ -1,4 +1,4 @@
-package row
+package saidonce
 
 import (
 	"slices"
@@ -39,9 +39,9 @@ func saysAll(text string) bool {
 	})
 }
 
-// takeOverall keeps the size that a text says of all wires in the note of a row that says none: which wires it means is for a
+// TakeOverall keeps the size that a text says of all wires in the note of a row that says none: which wires it means is for a
 // person to say.
-func takeOverall(im *draft.Importer, it *draft.Item) {
+func TakeOverall(im *draft.Importer, it *draft.Item) {
 	if im.Overall.Size != "" && it.Gauge.Size == "" && it.Gauge.Spec == "" && !it.Drain && (it.State == name.Used ||
 		it.State == name.Spare) {
 		it.Notes = append(it.Notes, "a text of the list says "+im.Overall.Size+" of all wires")
@@ -57,8 +57,8 @@ func SayOverall(im *draft.Importer) {
 	}
 }
 
-// takeNamedSize gives a row the size that its name says with its unit, "Battery feed 4 mm2", where the table has no column for it.
-func takeNamedSize(im *draft.Importer, b *shape.Block, it *draft.Item) {
+// TakeNamedSize gives a row the size that its name says with its unit, "Battery feed 4 mm2", where the table has no column for it.
+func TakeNamedSize(im *draft.Importer, b *shape.Block, it *draft.Item) {
 	if it.Gauge.Size != "" || it.Gauge.Spec != "" || it.Signal == "" || b.Has(name.FieldGauge) {
 		return
 	}

@@ -1,4 +1,4 @@
-package row
+package saidonce
 
 import (
 	"slices"

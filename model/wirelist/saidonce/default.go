@@ -1,4 +1,4 @@
-package row
+package saidonce
 
 import (
 	"slices"
@@ -70,8 +70,8 @@ func saysUnlessNoted(text string) bool {
 		func(s string) bool { return strings.Contains(f, s) })
 }
 
-// takeDefault gives a row the size and the colour that a text says of those that say none.
-func takeDefault(im *draft.Importer, it *draft.Item, lang string, cells []string) {
+// TakeDefault gives a row the size and the colour that a text says of those that say none.
+func TakeDefault(im *draft.Importer, it *draft.Item, lang string, cells []string) {
 	d := &im.Default
 	if d.Text == "" || it.Drain || it.State != name.Used && it.State != name.Spare {
 		return
@@ -127,6 +127,6 @@ func SayDefault(im *draft.Importer) {
 	if d := im.Default; len(d.Named) > 0 {
 		im.Doubt("a size that a text says of all wires", d.At, strings.TrimSpace(d.Text), "taken for the rows that say none", d.Named)
 	} else if d.Rows > 0 {
-		im.Say(report.Note, "what a text says of rows that do not", im.Default.At, strings.TrimSpace(im.Default.Text), takenForRows)
+		im.Say(report.Note, "what a text says of rows that do not", im.Default.At, strings.TrimSpace(im.Default.Text), TakenForRows)
 	}
 }
