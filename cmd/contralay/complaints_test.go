@@ -106,7 +106,8 @@ func TestLocalesAndSettings(t *testing.T) {
 		}
 		want = append(want, withoutBlocks(s.text()))
 	})
-	settings := []string{"LANG=zh_CN.UTF-8", "LC_ALL=ja_JP.UTF-8", "CI=1", "TERM=screen-256color", "TERM=tmux-256color", "COLORTERM=truecolor"}
+	settings := []string{"LANG=zh_CN.UTF-8", "LC_ALL=ja_JP.UTF-8", "CI=1", "TERM=screen-256color", "TERM=tmux-256color",
+		"COLORTERM=truecolor"}
 	if at := rand.IntN(3); !shorttest.Long() { // two of them, others in each run
 		settings = settings[2*at : 2*at+2]
 	}

@@ -91,12 +91,13 @@ func beginsWithEnd(text string) bool {
 	return false
 }
 
-// HaveIDs reports whether lines have the number of a wire each, with two ends behind it that name their cavity in most of them: such a
-// number is no cavity of a plug that stands above.
-func HaveIDs(lines []Line) bool {
+// Numbered reports whether some lines, parted in their ends, have a number each before them, of the wire or of the line, with two ends
+// behind it that name their cavity in most of them: such a number is no cavity of a plug that stands above.
+func Numbered(texts []string, lines []Line) bool {
+	_, bare := withoutIDs(texts)
 	from, to := 0, 0
-	for _, l := range lines {
-		if l.ID == "" {
+	for i, l := range lines {
+		if bare[i] == texts[i] {
 			return false
 		}
 		if saysEnd(l.From) {

@@ -32,7 +32,7 @@ func (f together) alikeLines() {
 			texts[k] = r.Cells[0]
 		}
 		runs, both := alike.Runs(texts)
-		if both && alike.HaveIDs(runs) && partedBadly(texts, runs) {
+		if both && alike.Numbered(texts, runs) && partedBadly(texts, runs) {
 			for k, l := range runs {
 				f.ends[rows[i+k].Line] = l
 			}

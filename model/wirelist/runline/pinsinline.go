@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/point"
 	"contralay/model/wirelist/table"
 )
 
@@ -42,6 +43,9 @@ func PinsIn(cells []string) (connector string, pins []string) {
 		}
 		seen[m[1]] = true
 		pins = append(pins, m[1]+": "+m[2])
+	}
+	if !slices.ContainsFunc(pins, func(p string) bool { return !point.IsColour(p[strings.Index(p, ": ")+2:]) }) {
+		return "", nil // the legend of a code of colours
 	}
 	const fewest = 3
 	if len(pins) < fewest || !seen["1"] && !seen["01"] && !seen["A"] && !seen["A1"] && !seen["a"] {

@@ -89,6 +89,16 @@ func (l *Look) called() string {
 	return ""
 }
 
+// rightAbove is the text right above the block.
+func (l *Look) rightAbove() string {
+	all := append(slices.Clone(l.Src.Path), l.Src.Titles...)
+	if len(all) == 0 {
+		return ""
+	}
+	_, text := all[len(all)-1].Filled()
+	return text
+}
+
 // Has reports whether some column that holds something is of one of some fields.
 func (l *Look) Has(cols []shape.Column, fields ...name.Field) bool {
 	return l.Find(cols, fields...) >= 0

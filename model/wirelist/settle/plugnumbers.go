@@ -7,6 +7,7 @@ import (
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/words"
 )
 
 // plugNumbers takes a column of numbers, which beside a far end would be those of the wires, for the cavities of the plug that the
@@ -28,7 +29,7 @@ func (l endColumns) plugNumbers() {
 		return
 	}
 	if p := &l.Prof[number]; p.Unique() && p.All(p.Cavities) && p.Filled > 1 && (l.Has(l.Cols, name.FieldToPin) ||
-		namesStrip(l.Titled()) || countsWays(l.Titled())) {
+		words.NamesStrip(l.Titled()) || countsWays(l.Titled())) {
 		l.Cols[number].Field, l.Cols[number].Running = name.FieldPin, false
 	}
 }

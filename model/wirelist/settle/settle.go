@@ -24,6 +24,7 @@ func (l *Look) settle() {
 	l.swapped()
 	l.sidesAB()
 	ends.sidePins()
+	bothends.PinsOfHeading(l.Cols, l.rightAbove())
 	ends.joinedHeads()
 	ends.pinBehindTo()
 	ends.twoPinsOfASide()

@@ -9,6 +9,7 @@ import (
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
+	"contralay/model/wirelist/words"
 )
 
 // stripNumbers takes a column of numbers for the cavities of what a title names, where each row says one end alone, the far one: the
@@ -31,7 +32,7 @@ func (l endColumns) stripNumbers() {
 		return
 	}
 	p := &l.Prof[number]
-	if !p.Unique() || !p.All(p.Cavities) || p.Filled < 2 || !namesStrip(l.Titled()) && !l.saysFree(number, to) && !l.beginsAgain() {
+	if !p.Unique() || !p.All(p.Cavities) || p.Filled < 2 || !words.NamesStrip(l.Titled()) && !l.saysFree(number, to) && !l.beginsAgain() {
 		return
 	}
 	l.Cols[number].Field = name.FieldPin
@@ -70,24 +71,4 @@ func (l endColumns) beginsAgain() bool {
 		}
 	}
 	return n > 1
-}
-
-// namesStrip reports whether a title is of a connector, or of a strip of terminals.
-func namesStrip(title string) bool {
-	if name.SaysConnector(title) {
-		return true
-	}
-	return slices.ContainsFunc(name.Words(table.Fold(title)), func(w string) bool {
-		switch w {
-		case "strip", "terminal", "terminals", "block", "klemmenstrook", "klemmenrij", "klemmenblok", "klemleiste", "klemmleiste",
-			"klemmenleiste",
-			"reihenklemmen", "klemmblock", "bornier", "bornes", "morsettiera", "regleta", "bornero", "listwa", "svorkovnice", "plint",
-			"riviliitin",
-			"klemrække", "klemraekke", "rekkeklemme", "kroonsteen":
-			return true
-		case "harness", "loom", "wiring", "cable", "lead":
-			return false
-		}
-		return name.IsPinTitle(w)
-	})
 }

@@ -30,6 +30,7 @@ type Column struct {
 	Slashed   bool             // of cavities: "3/A" is one
 	Numbered  bool             // of cavities: each cell says the number and the name of one, "3 CLK", "CLK (3)"
 	Alias     bool             // it says how another calls the cavity beside it
+	Headed    bool             // the heading of the table names the device of its cavities
 	Vague     bool             // of cavities: its heading is taken for their device, and could be a word for cavities
 	Guessed   bool             // its cells alone say what it is, and they could say something else
 	Far       bool             // of names: they say the far end too

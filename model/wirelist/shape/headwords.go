@@ -88,6 +88,19 @@ func (h Headings) mean(cell string, c *Column) (name.Meaning, bool) {
 	return h.lastWords(bare)
 }
 
+// numberOf reads a heading that asks for the number of a thing. A word that the number makes another is looked up with it: the number
+// of a cable is what its wire is called in Spanish.
+func (h Headings) numberOf(all []string) (name.Meaning, bool) {
+	of, ok := words.WithoutNumber(all)
+	called := strings.Join(of, " ")
+	for _, try := range []string{"numero de " + called, called + " no", called} {
+		if m, known := h.Words[try]; known && ok && !m.Weak {
+			return m, true
+		}
+	}
+	return name.Meaning{}, false
+}
+
 // saysInWords reads a heading that is a phrase, "Where it goes now", "What it does".
 func saysInWords(all []string) (name.Field, bool) {
 	if len(all) < 2 {
@@ -121,7 +134,10 @@ func (h Headings) eitherWord(cell string, c *Column) (name.Meaning, bool) {
 	}
 	a, known := h.mean(strings.TrimSpace(first), c)
 	b, also := h.mean(strings.TrimSpace(second), c)
-	return a, known && also && a.Field == b.Field && !strings.Contains(second, "/")
+	if a.Field == name.FieldNumber && b.Field == name.FieldWire { // "Ref / Wire no."
+		a = b
+	}
+	return a, known && also && (a.Field == b.Field || a.Field == name.FieldWire && b.Field == name.FieldNumber) && !strings.Contains(second, "/")
 }
 
 // inBrackets reads what stands in the brackets of a heading as its meaning, where that is a value of a

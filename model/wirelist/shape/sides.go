@@ -25,7 +25,7 @@ func (h Headings) devicePins(cols []Column) bool {
 			last = w[len(w)-1]
 		}
 		switch {
-		case c.Given, c.Alias:
+		case c.Given, c.Alias, c.Headed:
 		case (c.Field == name.FieldKeep || c.Of != "") && c.Field != name.FieldVia && h.Words[last].Field == name.FieldPin:
 			of = append(of, i)
 		case c.Field == name.FieldFrom || c.Field == name.FieldTo:

@@ -1,0 +1,28 @@
+package words
+
+import (
+	"slices"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/table"
+)
+
+// NamesStrip reports whether a title is of a connector, or of a strip of terminals.
+func NamesStrip(title string) bool {
+	if name.SaysConnector(title) {
+		return true
+	}
+	return slices.ContainsFunc(name.Words(table.Fold(title)), func(w string) bool {
+		switch w {
+		case "strip", "terminal", "terminals", "block", "klemmenstrook", "klemmenrij", "klemmenblok", "klemleiste", "klemmleiste",
+			"klemmenleiste",
+			"reihenklemmen", "klemmblock", "bornier", "bornes", "morsettiera", "regleta", "bornero", "listwa", "svorkovnice", "plint",
+			"riviliitin",
+			"klemrække", "klemraekke", "rekkeklemme", "kroonsteen":
+			return true
+		case "harness", "loom", "wiring", "cable", "lead":
+			return false
+		}
+		return name.IsPinTitle(w)
+	})
+}
