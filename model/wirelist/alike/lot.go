@@ -6,6 +6,7 @@ import (
 	"strings"
 	"unicode"
 
+	"contralay/model/wirelist/cable"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
@@ -139,16 +140,18 @@ func (l *lot) fill(lines []Line) {
 	named := l.namesInBrackets()
 	for i := range lines {
 		line := &lines[i]
-		names := line.take(l.near[i])
+		names, behind := line.take(l.near[i]), line.take(l.far[i])
+		var lengths []string
 		if l.ends {
+			names, behind, lengths = withoutLengths(names, behind)
 			line.From, names = lastEnd(names)
+			line.From = withoutFrom(line.From)
 		}
-		behind := line.take(l.far[i])
 		line.To, behind = firstEnd(behind)
 		if front, inner := nameInBrackets(line.To); named && len(names) == 0 && len(behind) == 0 && inner != "" {
 			line.To, names = front, []string{inner}
 		}
-		if len(names) == 0 && len(behind) > 0 && isShort(behind[0]) {
+		if len(names) == 0 && len(behind) > 0 && isShort(behind[0]) && !cable.Words(behind[0]).IsCable() {
 			names, behind = behind[:1], behind[1:]
 		}
 		if at := slices.IndexFunc(names, hasLetter); at > 0 { // a number alone names no wire where a word can
@@ -166,7 +169,7 @@ func (l *lot) fill(lines []Line) {
 				behind = append(slices.Clone(names[1:]), behind...)
 			}
 		}
-		line.Remark = strings.Join(behind, "; ")
+		line.Remark = strings.Join(append(behind, lengths...), "; ")
 	}
 }
 

@@ -37,7 +37,7 @@ func (f together) alikeLines() {
 					f.cavities[rows[i+k].Line] = l
 				}
 			}
-		} else if lines, ok := alike.Runs(texts); ok && partedBadly(texts, lines) {
+		} else if lines, ok := alike.Runs(texts); ok && !runline.SayBefore(texts) && partedBadly(texts, lines) {
 			for k, l := range lines {
 				f.ends[rows[i+k].Line] = l
 			}
@@ -126,6 +126,9 @@ func partedBadly(texts []string, lines []alike.Line) bool {
 
 // run parts a row in its two ends and what stands behind them: with the lines that are written as it is, else alone.
 func (f *finder) run(r table.Row) (from, to string, rest []string) {
+	if l, ok := f.legs[r.Line]; ok {
+		return l.Splice, l.End, []string{l.Colour, l.Size, l.Note, l.Signal, "", l.Length}
+	}
 	if l, ok := f.ends[r.Line]; ok {
 		return l.From, l.To, []string{l.Colour, l.Size, l.Remark, l.Signal}
 	}

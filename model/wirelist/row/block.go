@@ -24,6 +24,7 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 	column.PartTold(b)
 	b.PartBrackets()
 	b.WithoutZeros()
+	unitOfLengths(im, b)
 	pinTable := b.IsPinTable()
 	column.SettleBareSizes(b, im.Squares)
 	column.SettlePoles(b)
