@@ -55,7 +55,8 @@ func bareSizes(side [][]piece) {
 				}
 			}
 		}
-		if lines < 2 || bare < lines || 2*lines < len(side) || volts == lines { // 12 or 24 in each line is as likely a voltage
+		if lines < 2 && !soleSection(side, at) || bare < lines || 2*lines < len(side) ||
+			volts == lines { // 12 or 24 in each line is as likely a voltage
 			continue
 		}
 		for _, all := range side {
@@ -65,6 +66,16 @@ func bareSizes(side [][]piece) {
 		}
 		return
 	}
+}
+
+// soleSection reports whether the one line with a colour has a section of wire with its decimals at a place right beside it.
+func soleSection(side [][]piece, at int) bool {
+	for _, all := range side {
+		if k := slices.IndexFunc(all, piece.isValue); k >= 0 {
+			return at < len(all) && (k == at+1 || k == at-1) && value.IsSection(all[at].text)
+		}
+	}
+	return false
 }
 
 // isGauge reports whether a text is a number that wires of a harness have as their gauge, AWG 4 to 28, or with decimals as their

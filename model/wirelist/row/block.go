@@ -22,6 +22,7 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 	b.PartFar()
 	partNamedValues(b)
 	column.PartTold(b)
+	column.SettleSees(b)
 	b.PartBrackets()
 	b.WithoutZeros()
 	unitOfLengths(im, b)
