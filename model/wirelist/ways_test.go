@@ -162,6 +162,14 @@ func TestWaysToWriteAList(t *testing.T) {
 			hold("a table for each plug, "+pin+far, "l.csv", split)
 		}
 	}
+	for _, see := range []string{"see %s-%s", "see %s pin %s", "same as %s:%s", "(see %s/%s)", "siehe %s.%s"} {
+		text, back := "Connector;Pin;Signal;Colour;AWG;To\n", ""
+		for _, w := range wayWires() {
+			text += strings.Join([]string{w.plug, w.pin, w.signal, w.colour, w.size, w.device + ":" + w.cavity}, ";") + "\n"
+			back += w.device + ";" + w.cavity + ";" + fmt.Sprintf(see, w.plug, w.pin) + ";;;\n"
+		}
+		hold("told again, "+see, "l.csv", text+back)
+	}
 	for _, title := range []string{"%s", "%s plug", "%s   6-way plug", "%s   socket, dash side", "%s   round   lid side"} {
 		for _, rule := range []string{"", "----------------------------------------\n", "\n"} {
 			text, plug := "Loom of the shed\n", ""
