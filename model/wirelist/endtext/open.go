@@ -10,6 +10,9 @@ import (
 // SaysOpen reports whether the text of an end says that the wire ends nowhere: "not joined at the sensor end".
 func SaysOpen(text string) bool {
 	words := strings.Fields(table.Fold(text))
+	for i := range words {
+		words[i] = strings.TrimRight(words[i], ",;")
+	}
 	if len(words) < 2 {
 		return false
 	}
@@ -31,7 +34,9 @@ func SaysOpen(text string) bool {
 		"aufgerollt", "isoliert", "zuruckgebunden", "enroule", "isole", "replie", "enrollado", "aislado", "arrotolato", "isolato",
 		"opgerold",
 		"upprullad", "oprullet", "zwiniety", "stoceno", "enrolado":
-		return !strings.ContainsAny(words[1], "0123456789") && (len(words) > 2 || words[1] != "1" && words[0] != "no" && words[0] != "open")
+		if !strings.ContainsAny(words[1], "0123456789") {
+			return len(words) > 2 || words[0] != "no" && words[0] != "open"
+		}
 	}
 	return isCoiled(words[0]) && putsAway(words[1:])
 }
