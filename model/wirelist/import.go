@@ -19,6 +19,7 @@ import (
 	"contralay/model/wirelist/reading"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/row"
+	"contralay/model/wirelist/runline"
 	"contralay/model/wirelist/saidonce"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
@@ -249,6 +250,7 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int
 		saidonce.Overall(im, t, wires[0].Block.Mark)
 		saidonce.Default(im, t, wires[0].Block.Mark, wires[0].Reading().Block.Lang)
 		told = saidonce.ToldIn(im, t, wires[0].Block.Mark)
+		saySplices(im, t)
 	}
 	im.Squares = column.Squares(blocksOf(wires))
 	for _, f := range wires {
@@ -269,6 +271,17 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int
 		read = append(read, found[i].audited(t))
 	}
 	return read
+}
+
+// saySplices says of the headings of splices that what they say is of the legs below them.
+func saySplices(im *draft.Importer, t *table.Table) {
+	_, legs := runline.Legs(t.Rows)
+	for _, r := range t.Rows {
+		if l, is := legs[r.Line]; is && l.Splice == "" {
+			im.Say(report.Note, "heading of a splice", table.Place{File: t.File, Sheet: t.Sheet, Row: r.Line}, shape.RowText(r.Cells),
+				"taken for the rows below it")
+		}
+	}
 }
 
 // blocksOf are the blocks of some tables as they are read.

@@ -65,7 +65,7 @@ func wayEnds(h *model.Harness, w model.Wire) string {
 	called := func(text string) string {
 		e, _ := model.ParseEnd(text)
 		for _, t := range h.Terminations {
-			if t.ID == e.Termination && t.Name.Set {
+			if t.ID == e.Termination && t.Name.Set && !strings.HasPrefix(t.Name.V, t.ID+" ") { // "X1 6-way plug" is X1
 				return t.Name.V + ":" + e.Cavity
 			}
 		}
@@ -160,6 +160,27 @@ func TestWaysToWriteAList(t *testing.T) {
 			}
 			hold("one table, "+pin+far, "l.csv", text)
 			hold("a table for each plug, "+pin+far, "l.csv", split)
+		}
+	}
+	for _, see := range []string{"see %s-%s", "see %s pin %s", "same as %s:%s", "(see %s/%s)", "siehe %s.%s"} {
+		text, back := "Connector;Pin;Signal;Colour;AWG;To\n", ""
+		for _, w := range wayWires() {
+			text += strings.Join([]string{w.plug, w.pin, w.signal, w.colour, w.size, w.device + ":" + w.cavity}, ";") + "\n"
+			back += w.device + ";" + w.cavity + ";" + fmt.Sprintf(see, w.plug, w.pin) + ";;;\n"
+		}
+		hold("told again, "+see, "l.csv", text+back)
+	}
+	for _, title := range []string{"%s", "%s plug", "%s   6-way plug", "%s   socket, dash side", "%s   round   lid side"} {
+		for _, rule := range []string{"", "----------------------------------------\n", "\n"} {
+			text, plug := "Loom of the shed\n", ""
+			for _, w := range wayWires() {
+				if w.plug != plug {
+					plug = w.plug
+					text += "\n" + fmt.Sprintf(title, plug) + "\n" + rule + "Pin  Signal        AWG  Colour      To\n"
+				}
+				text += fmt.Sprintf("%-4s %-13s %-4s %-11s %s\n", w.pin, w.signal, w.size, w.colour, w.device+":"+w.cavity)
+			}
+			hold("columns of a text, "+title+rule, "l.txt", text)
 		}
 	}
 	t.Logf("%d ways", n)

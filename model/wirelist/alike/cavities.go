@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/endtext"
 	"contralay/model/wirelist/name"
 )
 
@@ -30,6 +31,11 @@ func Cavities(texts []string) (lines []Line, ok bool) {
 	l := newLot(near, far)
 	l.fill(lines)
 	l.farAmongNames(lines)
+	for i, t := range rest {
+		if end := endtext.SeenEnd(t); end != "" {
+			lines[i] = Line{Pin: lines[i].Pin, To: end} // the wire is told there
+		}
+	}
 	var fars []*string
 	for i := range lines {
 		fars = append(fars, &lines[i].To)
@@ -38,7 +44,7 @@ func Cavities(texts []string) (lines []Line, ok bool) {
 	if arrows && strings.Join(near, "") == "" && !slices.ContainsFunc(lines, func(l Line) bool { return l.Colour != "" || l.Size != "" }) {
 		return nil, false // pads of two boards
 	}
-	said, used, more := 0, 0, false
+	said, used, refer, more := 0, 0, 0, false
 	for i := range lines {
 		line := &lines[i]
 		if line.Signal != "" && (!isShort(line.Signal) || isAmount(line.Signal)) {
@@ -47,12 +53,17 @@ func Cavities(texts []string) (lines []Line, ok bool) {
 		if name.StateOf(rest[i]) != name.Used || rest[i] == "" {
 			continue
 		}
+		if end := endtext.SeenEnd(rest[i]); end != "" || endtext.SeenConnector(rest[i]) != "" {
+			refer++
+			more = more || end != ""
+			continue
+		}
 		more = more || line.Signal != "" || line.To != "" || line.Size != ""
 		if used++; line.Colour != "" || line.Size != "" || line.To != "" {
 			said++
 		}
 	}
-	return lines, said > 1 && 3*said >= 2*used && more
+	return lines, said+refer > 1 && 3*said >= 2*used && more
 }
 
 // isAmount reports whether a text is how much there is of something: "5 m", "20 pcs", "3 off".

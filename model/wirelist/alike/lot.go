@@ -6,6 +6,7 @@ import (
 	"strings"
 	"unicode"
 
+	"contralay/model/wirelist/cable"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
@@ -54,7 +55,8 @@ func bareSizes(side [][]piece) {
 				}
 			}
 		}
-		if lines < 2 || bare < lines || 2*lines < len(side) || volts == lines { // 12 or 24 in each line is as likely a voltage
+		if lines < 2 && !soleSection(side, at) || bare < lines || 2*lines < len(side) ||
+			volts == lines { // 12 or 24 in each line is as likely a voltage
 			continue
 		}
 		for _, all := range side {
@@ -64,6 +66,16 @@ func bareSizes(side [][]piece) {
 		}
 		return
 	}
+}
+
+// soleSection reports whether the one line with a colour has a section of wire with its decimals at a place right beside it.
+func soleSection(side [][]piece, at int) bool {
+	for _, all := range side {
+		if k := slices.IndexFunc(all, piece.isValue); k >= 0 {
+			return at < len(all) && (k == at+1 || k == at-1) && value.IsSection(all[at].text)
+		}
+	}
+	return false
 }
 
 // isGauge reports whether a text is a number that wires of a harness have as their gauge, AWG 4 to 28, or with decimals as their
@@ -139,16 +151,18 @@ func (l *lot) fill(lines []Line) {
 	named := l.namesInBrackets()
 	for i := range lines {
 		line := &lines[i]
-		names := line.take(l.near[i])
+		names, behind := line.take(l.near[i]), line.take(l.far[i])
+		var lengths []string
 		if l.ends {
+			names, behind, lengths = withoutLengths(names, behind)
 			line.From, names = lastEnd(names)
+			line.From = withoutFrom(line.From)
 		}
-		behind := line.take(l.far[i])
 		line.To, behind = firstEnd(behind)
 		if front, inner := nameInBrackets(line.To); named && len(names) == 0 && len(behind) == 0 && inner != "" {
 			line.To, names = front, []string{inner}
 		}
-		if len(names) == 0 && len(behind) > 0 && isShort(behind[0]) {
+		if len(names) == 0 && len(behind) > 0 && isShort(behind[0]) && !cable.Words(behind[0]).IsCable() {
 			names, behind = behind[:1], behind[1:]
 		}
 		if at := slices.IndexFunc(names, hasLetter); at > 0 { // a number alone names no wire where a word can
@@ -166,7 +180,7 @@ func (l *lot) fill(lines []Line) {
 				behind = append(slices.Clone(names[1:]), behind...)
 			}
 		}
-		line.Remark = strings.Join(behind, "; ")
+		line.Remark = strings.Join(append(behind, lengths...), "; ")
 	}
 }
 

@@ -5,6 +5,7 @@ import (
 
 	"contralay/model/wirelist/cable"
 	"contralay/model/wirelist/column"
+	"contralay/model/wirelist/endtext"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
@@ -129,6 +130,9 @@ func (a *auditor) saidOf(t *Table, r table.Row, col int) bool {
 // endOf is a cell of a column of far ends without the words that lead to the end, one of both ends without what stands between them;
 // any other cell as it is.
 func endOf(t *Table, col int, cell string) string {
+	if end := endtext.SeenEnd(cell) + endtext.SeenConnector(cell); end != "" {
+		return end
+	}
 	if col < len(t.Cols) && t.Cols[col].Field == name.FieldFrom {
 		from, to, ok := shape.SplitRun(cell)
 		head := t.Cols[col].Head

@@ -42,7 +42,7 @@ func (f together) alikeLines() {
 					f.cavities[rows[i+k].Line] = l
 				}
 			}
-		} else if both && partedBadly(texts, runs) {
+		} else if both && !runline.SayBefore(texts) && partedBadly(texts, runs) {
 			for k, l := range runs {
 				f.ends[rows[i+k].Line] = l
 			}
@@ -134,6 +134,9 @@ func partedBadly(texts []string, lines []alike.Line) bool {
 
 // run parts a row in its two ends and what stands behind them: with the lines that are written as it is, else alone.
 func (f *finder) run(r table.Row) (from, to string, rest []string) {
+	if l, ok := f.legs[r.Line]; ok {
+		return l.Splice, l.End, []string{l.Colour, l.Size, l.Note, l.Signal, "", l.Length}
+	}
 	if l, ok := f.ends[r.Line]; ok {
 		return l.From, l.To, []string{l.Colour, l.Size, l.Remark, l.Signal, l.ID}
 	}

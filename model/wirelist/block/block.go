@@ -12,6 +12,7 @@ import (
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/signoff"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/titled"
 	"contralay/model/wirelist/twoside"
 	"contralay/model/wirelist/value"
 )
@@ -50,15 +51,21 @@ func Find(h shape.Headings, t table.Table) (all []Block, over []table.Row) {
 		if rows := grid.Turned(h, &band); rows != nil {
 			band.Rows, band.Marked = rows, false
 		}
+		band.Rows = titled.Rows(h, &band)
 		band.Rows = twoside.Rows(h, &band)
 		if h.HeadLine() == 0 && !h.Numbered() {
 			band.Rows = runline.SpreadPins(runline.Chained(band.Rows))
+			if !slices.ContainsFunc(band.Rows, h.IsHead) {
+				band.Rows = runline.Joined(band.Rows)
+			}
 		}
+		var legs map[int]runline.Leg
+		band.Rows, legs = runline.Legs(band.Rows)
 		made, heads := grid.Apart(h, &band)
 		if heads != nil {
 			band.Rows = made
 		}
-		f := finder{h: h, t: &band}
+		f := finder{h: h, t: &band, legs: legs}
 		more, rest := f.find()
 		mark := h.MarkOf(&band)
 		for i := range more {
@@ -88,6 +95,7 @@ type finder struct {
 	padHeads map[string]padHead   // what begins several ends of the sheet; nil before anyone asks
 	cavities map[int]alike.Line   // the lines that are parted together, by their number: of a cavity each
 	ends     map[int]alike.Line   // and of both ends
+	legs     map[int]runline.Leg  // the legs of splices, by their line
 	loose    *bool                // what looseEnds says; nil before anyone asks
 	far      *point.FarMarks      // what farMarks gives; nil before anyone asks
 	lines    map[string]partedRun // what run makes of each line that was asked for
@@ -102,6 +110,11 @@ func (f *finder) find() ([]Block, []table.Row) {
 	for i := 0; i < len(rows); i++ {
 		r := rows[i]
 		f.descend(r)
+		if points := f.legLines(i); points > 0 {
+			f.leads(rows[i+1 : i+points])
+			i += points - 1
+			continue
+		}
 		if points := f.padColours(i); points > 0 {
 			f.listPads(i, points)
 			i += points - 1

@@ -25,3 +25,14 @@ func (f *finder) lead(rows []table.Row) {
 	f.close()
 	f.all = append(f.all, b)
 }
+
+// legLines is how many rows from one on are the heading of a splice and its legs.
+func (f *finder) legLines(i int) (n int) {
+	for i+n < len(f.t.Rows) {
+		if l, is := f.legs[f.t.Rows[i+n].Line]; !is || (n == 0) != (l.Splice == "") {
+			break
+		}
+		n++
+	}
+	return n
+}

@@ -6,6 +6,7 @@ import (
 
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/point"
+	"contralay/model/wirelist/runline"
 	"contralay/model/wirelist/table"
 )
 
@@ -28,7 +29,7 @@ func (f *finder) points(i int) int {
 		rows[i+n].Line == rows[i+n-1].Line+1 {
 		n++
 	}
-	if n < 2 || tellBothEnds(rows[i:i+n]) {
+	if n < 2 || runline.TellBothEnds(rows[i:i+n]) {
 		return 0
 	}
 	seen := map[string]bool{}

@@ -98,7 +98,8 @@ func (f *finder) leads(points []table.Row) {
 		r.Cells, r.Prose, r.Point = append([]string{near, nearPad, far, farPad}, rest...), false, false
 		b.Rows = append(b.Rows, r)
 	}
-	namesBehind(b.Rows)
+	runline.NamesBehind(b.Rows)
+	runline.Lengths(b.Rows)
 	f.close()
 	f.all = append(f.all, b)
 }

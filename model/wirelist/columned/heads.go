@@ -34,7 +34,7 @@ func Heads(text string) (heads []Field, line int, ruled, tight bool) {
 	best, share := -1, 0.0
 	most := 0 // cells below a line that is looked at
 	for i, cells := range lines {
-		if len(cells) < 3 || best >= 0 && (i > looked || len(lines[i-1]) > 2 || holdsNumber(cells)) {
+		if len(cells) < 3 || best >= 0 && (i > looked || len(lines[i-1]) > 2 && !isTitled(lines, i, best) || holdsNumber(cells)) {
 			continue
 		}
 		fit, all := 0, 0
@@ -55,6 +55,17 @@ func Heads(text string) (heads []Field, line int, ruled, tight bool) {
 		return nil, 0, false, false
 	}
 	return lines[best], best + 1, false, false
+}
+
+// isTitled reports whether what was taken for headings, the line right before one, can be a title with gaps in it: it begins with a word
+// that has a digit, and the line itself has none, as headings have.
+//
+//	X1   round   lid side
+//	Pin  Signal  AWG  Colour
+func isTitled(lines [][]Field, i, best int) bool {
+	const digits = "0123456789"
+	return i == best+1 && strings.ContainsAny(lines[best][0].Text, digits) && !strings.Contains(lines[best][0].Text, " ") &&
+		!slices.ContainsFunc(lines[i], func(c Field) bool { return strings.ContainsAny(c.Text, digits) })
 }
 
 // holdsNumber reports whether a cell is a number alone, which no heading is.

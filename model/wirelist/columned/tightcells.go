@@ -20,7 +20,7 @@ func Starts(heads []Field, text string) []int {
 }
 
 // Parted parts the cells that fill their columns, so that one blank alone stands before the next one: what follows begins right where that
-// column does, as its cells in other lines do, and is one word, or every column has a cell then.
+// column does, as its cells in other lines do, and is one word, or every column has a cell then. A column without a heading has gaps.
 //
 //	TO                AWG
 //	Battery           18
@@ -39,7 +39,7 @@ func partedAt(heads []Field, starts []int, cells []Field, least int, texts bool)
 		runes := []rune(c.Text)
 		for k := len(heads) - 1; k > 0; k-- {
 			at := heads[k].From - c.From
-			if heads[k].From <= c.From || heads[k].From >= c.To || c.From < heads[k-1].From || starts[k] < least ||
+			if heads[k].Text == "" || heads[k].From <= c.From || heads[k].From >= c.To || c.From < heads[k-1].From || starts[k] < least ||
 				at < 2 || at >= len(runes) || runes[at-1] != ' ' || !texts && strings.ContainsRune(string(runes[at:]), ' ') {
 				continue
 			}

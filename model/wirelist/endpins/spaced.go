@@ -263,12 +263,13 @@ func isUnitWord(w string) bool {
 func (c *endColumn) part(im *draft.Importer) {
 	var sure, guessed []spacedEnd
 	for _, e := range c.ends {
-		if !c.parted && !(isContact(e.pin) && isRelayWord(name.Words(e.of))) {
+		relay := isContact(e.pin) && isRelayWord(name.Words(e.of))
+		if !c.parted && !relay {
 			continue
 		}
 		at := strings.LastIndexByte(e.end.Text, ' ')
 		of := strings.TrimSpace(e.end.Text[:at])
-		if e.weight == 0 && !strings.Contains(of, " ") && strings.ToUpper(of) != of {
+		if e.weight == 0 && !relay && !strings.Contains(of, " ") && strings.ToUpper(of) != of {
 			continue
 		}
 		e.end.Text, e.end.Pin = of, e.pin

@@ -3,6 +3,7 @@ package name
 import (
 	"strings"
 
+	"contralay/model/wirelist/prose"
 	"contralay/model/wirelist/table"
 )
 
@@ -64,6 +65,9 @@ func IsGeneric(title string) bool {
 	all := Words(table.Fold(title))
 	if n := len(all); n > 1 && (all[n-1] == "notes" || all[n-1] == "remarks") {
 		return true // "Interface notes" are of the paper
+	}
+	if prose.IsGreeting(title) {
+		return true
 	}
 	if len(all) == 2 && IsConnectorWord(all[0]) && strings.Trim(all[1], "0123456789") == "" {
 		return false // "Connector 1" is what that one is called

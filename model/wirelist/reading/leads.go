@@ -13,7 +13,7 @@ func leads(l *look) []shape.Column {
 		return nil
 	}
 	fields := []name.Field{name.FieldFrom, name.FieldFromPin, name.FieldTo, name.FieldToPin, name.FieldColour, name.FieldGauge,
-		name.FieldNote, name.FieldSignal, name.FieldWire}
+		name.FieldNote, name.FieldSignal, name.FieldWire, name.FieldLength}
 	var cols []shape.Column
 	for _, f := range fields {
 		cols = append(cols, shape.Column{Field: f})

@@ -6,6 +6,7 @@ import (
 	"contralay/model"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/prose"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
@@ -31,12 +32,16 @@ func namesConnector(b *shape.Block, text string, i int, t *draft.Term) bool {
 
 // connectorOf makes the termination of a pin table; nil where each row names its own.
 func connectorOf(im *draft.Importer, b *shape.Block, titles []table.Row, only bool) *draft.Term {
+	titles, others := prose.LastPoint(titles, name.SaysConnector)
 	info := name.ReadTitle(titles, im.Cat)
 	row := info.Row
 	if row == 0 {
 		row = b.Head
 	}
 	place := table.Place{File: b.Table.File, Sheet: b.Table.Sheet, Row: row}
+	for _, r := range others {
+		im.Say(report.Note, "above the table", table.Place{File: place.File, Sheet: place.Sheet, Row: r.Line}, r.Cells[0], "left out")
+	}
 	if b.Has(name.FieldConnector) {
 		for _, text := range append(info.Other, info.Name) {
 			if text != "" {

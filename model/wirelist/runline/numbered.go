@@ -13,8 +13,8 @@ import (
 //  1. Relay 87 to fan +, red 12 AWG
 //  2. Relay 85 to desk A7, white 20 AWG
 func AreNumbered(lines []string) bool {
-	devices := map[string]int{}
-	ends := 0
+	var ends [][2]string
+	far := map[string]bool{} // the far ends and their devices
 	for _, line := range lines {
 		number, rest, ok := strings.Cut(line, " ")
 		if bare := strings.TrimRight(number, ".):"); !ok || bare == number || strings.Trim(bare, "0123456789") != "" {
@@ -24,15 +24,25 @@ func AreNumbered(lines []string) bool {
 		if from == "" || to == "" {
 			return false
 		}
-		at := strings.LastIndexByte(from, ' ')
-		if last := from[at+1:]; IsPlainEnd(from) || at > 0 && (last == "+" || last == "-" || name.IsCavity(last)) {
-			ends++
-			devices[table.Fold(from[:max(at, 0)])]++
+		ends = append(ends, [2]string{from, to})
+		far[table.Fold(to)], far[table.Fold(to[:max(strings.LastIndexByte(to, ' '), 0)])] = true, true
+	}
+	devices, n, again := map[string]int{}, 0, false
+	for _, e := range ends {
+		at := strings.LastIndexByte(e[0], ' ')
+		device, last := table.Fold(e[0][:max(at, 0)]), e[0][at+1:]
+		if IsPlainEnd(e[0]) || at > 0 && (last == "+" || last == "-" || name.IsCavity(last) || far[device] && isMark(last)) ||
+			at > 0 && far[table.Fold(e[0])] {
+			n++
+			devices[device]++
+			again = again || devices[device] > 1
 		}
 	}
-	again := false
-	for _, n := range devices {
-		again = again || n > 1
-	}
-	return 3*ends >= 2*len(lines) && again && len(lines) > 1
+	return 3*n >= 2*len(lines) && again && len(lines) > 1
+}
+
+// isMark reports whether a word is a few capitals, as what a device has on its terminals is written: "OUT", "NEG". The name of a wire can
+// end so, too, "sensor GND".
+func isMark(word string) bool {
+	return len(word) < 5 && word == strings.ToUpper(word) && strings.Trim(word, "ABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789+-") == ""
 }

@@ -17,6 +17,9 @@ func Part(text string) (from, to string, rest []string) {
 	if from, to, rest = behindEnd(text); from != "" {
 		return from, to, rest
 	}
+	if from, to, rest = valuesBefore(text); from != "" {
+		return from, to, rest
+	}
 	if strings.HasSuffix(text, ":") {
 		return "", "", nil // a title
 	}

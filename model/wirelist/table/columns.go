@@ -42,6 +42,8 @@ func readColumns(name, text string, l Limits) ([]Table, error) {
 	if heads == nil {
 		return readSeparated(name, text, l)
 	}
+	titles := columned.Titles(heads, at, text)
+	heads = columned.Beyond(heads, at, text)
 	n, starts := 0, columned.Starts(heads, text)
 	for line := range strings.SplitSeq(text, "\n") {
 		n++
@@ -55,12 +57,12 @@ func readColumns(name, text string, l Limits) ([]Table, error) {
 		}
 		row := Row{Line: n}
 		switch cut := columned.CutAt(heads, line); {
-		case len(cells) == 1 && (n < at || cells[0].From < heads[0].To), n < at && len(cells) == 2:
+		case len(cells) == 1 && (n < at || cells[0].From < heads[0].To), (n < at || titles[n]) && len(cells) == 2:
 			row.Cells = []string{marked(cells[0].Text)}
 			if len(cells) == 2 {
 				row.Cells = append(row.Cells, marked(cells[1].Text))
 			}
-		case n < at: // a title with gaps in it
+		case n < at || titles[n]: // a title with gaps in it
 			row.Cells = []string{marked(strings.Join(strings.Fields(line), " "))}
 		case n == at:
 			for _, c := range heads {

@@ -1,0 +1,62 @@
+package titled
+
+import (
+	"slices"
+	"strings"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
+)
+
+// Rows are the rows of a sheet, in which the designator of a connector and what it is, in two cells right above headings, are one text.
+//
+//	C1  | 12-way plug, dash side
+//	Pin | Signal | Colour
+func Rows(h shape.Headings, t *table.Table) []table.Row {
+	if t.Marked || h.HeadLine() > 0 || h.Numbered() {
+		return t.Rows
+	}
+	rows := t.Rows
+	for i := range rows {
+		if i+1 >= len(rows) || !isTitle(rows[i], isOfOne(h, rows[i+1])) || !isHead(h, rows[i+1]) ||
+			i > 0 && rows[i].Line == rows[i-1].Line+1 && !shape.IsText(rows[i-1]) {
+			continue
+		}
+		if &rows[0] == &t.Rows[0] {
+			rows = slices.Clone(rows)
+		}
+		rows[i].Cells = []string{rows[i].Cells[0] + " " + rows[i].Cells[1]}
+	}
+	return rows
+}
+
+// isTitle reports whether a row has a designator in its first cell, and beside it, in its last, words that are none; one is where a
+// single word is enough.
+func isTitle(r table.Row, one bool) bool {
+	if n, _ := r.Filled(); n != 2 || len(r.Cells) < 2 || r.Cells[0] == "" || r.Cells[1] == "" {
+		return false
+	}
+	what := strings.Fields(r.Cells[1])
+	return name.IsDesignator(r.Cells[0]) && !name.IsDesignator(what[0]) &&
+		(one || len(what) > 1 || name.IsConnectorWord(table.Fold(what[0])))
+}
+
+// isOfOne reports whether headings are of the cavities of one connector, in the first column: "Motor" above a second column of cavities,
+// or above the far ends, is another device.
+func isOfOne(h shape.Headings, r table.Row) bool {
+	return len(r.Cells) > 2 && h.PinColumn(r) == 0 && !h.HasSides(table.Row{Cells: r.Cells[1:2]}) &&
+		h.PinColumn(table.Row{Cells: r.Cells[1:]}) < 0
+}
+
+// isHead reports whether a row is headings of one table, of which no two are alike.
+func isHead(h shape.Headings, r table.Row) bool {
+	seen := map[string]bool{}
+	for _, c := range r.Cells {
+		if c != "" && seen[table.Fold(c)] {
+			return false
+		}
+		seen[table.Fold(c)] = true
+	}
+	return h.IsHead(r)
+}
