@@ -82,6 +82,7 @@ type finder struct {
 	t        *table.Table
 	all      []Block
 	current  *Block               // the one that rows go to; nil before the first and behind a list of points
+	aside    []table.Row          // small tables without headings below a list
 	pending  []table.Row          // texts that belong to no block yet
 	path     []table.Row          // the headings of Markdown above
 	talk     sentence.Talk        // what the sentences since the last of them were about
@@ -151,6 +152,11 @@ func (f *finder) find() ([]Block, []table.Row) {
 			i += points - 1
 			continue
 		}
+		if n := (asides{f}).tail(i); n > 0 {
+			asides{f}.take(i, n)
+			i += n - 1
+			continue
+		}
 		if n := f.sentences(i); n > 0 {
 			f.tell(rows[i : i+n])
 			i += n - 1
@@ -167,6 +173,7 @@ func (f *finder) find() ([]Block, []table.Row) {
 			continue
 		}
 		switch head := f.isHead(i); {
+		case asides{f}.underSides(i):
 		case head && f.current != nil && len(f.current.Rows) == 0 && len(f.current.Head) == 1 && f.h.IsGroup(f.current.Head[0]) &&
 			f.h.Sideless(r):
 			f.current.Head = append(f.current.Head, r) // From and To on one row, connector and pin below each
@@ -183,7 +190,7 @@ func (f *finder) find() ([]Block, []table.Row) {
 	if len(f.all) == 0 {
 		return f.headless(f.pending)
 	}
-	return f.all, f.pending
+	return f.all, append(f.aside, f.pending...)
 }
 
 // descend keeps the path of headings.

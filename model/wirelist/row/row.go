@@ -28,7 +28,7 @@ func readRow(im *draft.Importer, b *shape.Block, cells, notes []string, owner *d
 		}
 		if i < len(b.Cols) && b.Cols[i].Field == name.FieldKeep && !b.Cols[i].Spared && c != "" &&
 			!(b.Cols[i].Alias && value.IsNothing(c)) {
-			it.Notes = append(it.Notes, value.JoinNonEmpty(": ", b.Cols[i].Head, c))
+			it.Notes = append(it.Notes, value.JoinNonEmpty(": ", value.JoinNonEmpty(" ", b.Cols[i].OfEnd, b.Cols[i].Head), c))
 		}
 	}
 	// "plug" is no number of a wire

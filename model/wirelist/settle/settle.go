@@ -37,7 +37,7 @@ func (l *Look) settle() {
 	ends.groupPairs()
 	for range 2 { // what one column turns out to be may say what another is
 		for i := range l.Cols {
-			if c := &l.Cols[i]; !c.Given && l.Prof[i].Filled > 0 {
+			if c := &l.Cols[i]; !c.Given && c.OfEnd == "" && l.Prof[i].Filled > 0 {
 				l.settleOne(i, c)
 			}
 		}
@@ -66,7 +66,7 @@ func (l *Look) settle() {
 	l.connectionNames()
 	l.numbered()
 	for i := range l.Cols {
-		if c := &l.Cols[i]; !c.Given && l.Prof[i].Filled > 0 && c.Field == name.FieldKeep {
+		if c := &l.Cols[i]; !c.Given && c.OfEnd == "" && l.Prof[i].Filled > 0 && c.Field == name.FieldKeep {
 			l.settleUnknown(i, c)
 		}
 	}

@@ -66,7 +66,7 @@ func (h Headings) mean(cell string, c *Column) (name.Meaning, bool) {
 			}
 		}
 	}
-	if f, ok := saysInWords(bare); ok {
+	if f, ok := words.SaysInWords(bare); ok {
 		return name.Meaning{Field: f}, true
 	}
 	if isCableHeading(bare) {
@@ -83,31 +83,6 @@ func (h Headings) mean(cell string, c *Column) (name.Meaning, bool) {
 		return h.mean(parted, c)
 	}
 	return h.lastWords(bare)
-}
-
-// saysInWords reads a heading that is a phrase, "Where it goes now", "What it does".
-func saysInWords(all []string) (name.Field, bool) {
-	if len(all) < 2 {
-		return "", false
-	}
-	goes := slices.ContainsFunc(all, func(w string) bool {
-		switch w {
-		case "go", "goes", "going", "leads", "ends", "connects", "connected", "runs", "landed":
-			return true
-		}
-		return false
-	})
-	switch {
-	case landsOn(all):
-		return name.FieldTo, true
-	case goes && (all[0] == "where" || all[0] == "what" || all[len(all)-1] == "to"):
-		return name.FieldTo, true
-	case (all[0] == "where" || all[0] == "comes") && all[len(all)-1] == "from":
-		return name.FieldFrom, true
-	case all[0] == "what" && !goes:
-		return name.FieldSignal, true
-	}
-	return "", false
 }
 
 // eitherWord reads a heading in two languages, "Ader/Wire", where both say the same.

@@ -168,7 +168,8 @@ func (h Headings) Sides(cols []Column) {
 	for i := 1; i < len(cols); i++ {
 		switch before := cols[i-1].Field; before {
 		case name.FieldLength, name.FieldGauge, name.FieldCurrent:
-			if cols[i].Field == name.FieldUnit || isUnitHeading(cols[i].Head) && !h.Given(cols[i].Head, i) {
+			if cols[i].Field == name.FieldUnit || isUnitHeading(cols[i].Head) && !h.Given(cols[i].Head, i) &&
+				cols[i].Field != name.FieldFrom {
 				cols[i].Field, cols[i-1].Measured = name.FieldUnit, i
 			}
 		}
