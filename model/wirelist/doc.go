@@ -20,10 +20,10 @@
 // words has the headings in many languages, sidehead those that stand in two rows, freeword the
 // words for a free cavity, column looks at cells. comment, prose, arrow, point, runline, alike and sentence read
 // texts that are no table, pads what boards call their cavities, cable what is said of cables, endtext the ends that are no cavity,
-// signoff the rows that are none of the list, tail the small tables below one,
-// plugwires the wires that their colours tell apart; runon puts rows together that go on in the next one, farside what the tables of two
-// devices say of one wire, bothends the columns of both ends in a cell, total holds the line that sums a list
-// up; endpins parts the ends of whole columns.
+// signoff the rows that are none of the list, tail the small tables below one, cablelines the lines of a cable above its cores,
+// fuseways the fuses that wires start at, plugwires the wires that their colours tell apart; grouphead says what a heading says of
+// all rows below it, runon puts rows together that go on in the next one, farside what the tables of two devices say of one wire,
+// bothends the columns of both ends in a cell, total holds the line that sums a list up; endpins parts the ends of whole columns.
 //
 // What is not understood is never guessed away. It stays as text in the note of its
 // wire and as a finding with file, row and column. A connector, a far end, a length

@@ -43,3 +43,26 @@ func TestWaysToHeadBothEnds(t *testing.T) {
 		t.Errorf("%d ways", n)
 	}
 }
+
+// A heading above a list that has the near ends alone names the far end, in whatever words; a heading that says something else
+// names none.
+func TestWaysToNameTheFarEndAbove(t *testing.T) {
+	list := func(heading string) string {
+		return heading + ",,\nWire,From,AWG\n7,Pump:B,16\n8,Horn:2,16\n"
+	}
+	for heading, far := range map[string]string{
+		"Returns to bus NB1": "NB1", "Grounds to X9": "X9", "All returns to the rear stud": "rear stud",
+		"Masseleitungen an Massepunkt M3": "M3",
+		"Ruckleiter zu X9":                "X9", "Retours vers X9": "X9", "Fili di massa al nodo N4": "N4", "Retornos a la barra B2": "B2",
+	} {
+		_, wires, says := wayRead(t, "l.csv", list(heading))
+		if wires != 2 || !strings.Contains(says, "far end of the rows below it, "+far+"\n") {
+			t.Errorf("%s: %d wires\n%s", heading, wires, says)
+		}
+	}
+	for _, heading := range []string{"Wired to IEC 60204", "Cut to length", "Notes to the builder", "Loom to drawing 4411 sheet 2 of 7"} {
+		if _, wires, says := wayRead(t, "l.csv", list(heading)); wires != 2 || strings.Contains(says, "far end of the rows below it") {
+			t.Errorf("%s: %d wires\n%s", heading, wires, says)
+		}
+	}
+}

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/alike"
+	"contralay/model/wirelist/cablelines"
 	"contralay/model/wirelist/grid"
 	"contralay/model/wirelist/point"
 	"contralay/model/wirelist/runline"
@@ -64,6 +65,9 @@ func Find(h shape.Headings, t table.Table) (all []Block, over []table.Row) {
 		for i := range more {
 			more[i].Mark = mark
 			more[i].Rows = sections(h, &more[i])
+			if b := &more[i]; len(b.Head) == 1 && !b.Grid {
+				b.Head[0], b.Rows, _ = cablelines.Spread(h, b.Head[0], b.Rows, mark)
+			}
 			more[i].Grid = slices.Contains(heads, more[i].Line())
 			more[i].Nodes = more[i].Grid && grid.OfNodes(more[i].Head)
 			if i < len(before) && more[i].halfOf(&before[i]) {

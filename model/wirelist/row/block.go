@@ -3,6 +3,7 @@ package row
 import (
 	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/draft"
+	"contralay/model/wirelist/grouphead"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/runon"
@@ -45,7 +46,7 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 	} else {
 		for _, r := range titles {
 			_, text := r.Filled()
-			end := groupEnd(b, text)
+			end := grouphead.Near(b, text)
 			if b.Plug != "" && text == b.Plug {
 				end = text
 			}
@@ -53,6 +54,9 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 				b.Near = end
 			}
 			did := leftOutBut(end)
+			if far := grouphead.Far(b, text); far != "" {
+				b.Far, did = far, takenAsFar+far
+			}
 			if g, ok := groupValues(b, text); ok {
 				b.Group, did = g, takenForRows
 			}
@@ -90,9 +94,12 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 				t.Counts = append(t.Counts, c)
 			} else if t != nil && i < last && namesConnector(b, first, i, t) {
 				t = connectorOf(im, b, []table.Row{r}, false)
-			} else if end := groupEnd(b, first); end != "" && i < last {
+			} else if end := grouphead.Near(b, first); end != "" && i < last {
 				b.Near = end
 				im.Say(report.Note, "heading between the rows", here(r.Line), first, leftOutBut(end))
+			} else if far := grouphead.Far(b, first); far != "" && i < last {
+				b.Far = far
+				im.Say(report.Note, "heading between the rows", here(r.Line), first, takenAsFar+far)
 			} else if g, ok := groupValues(b, first); ok && i < last {
 				b.Group = g
 				im.Say(report.Note, "heading between the rows", here(r.Line), first, takenForRows)

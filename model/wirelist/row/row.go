@@ -97,6 +97,9 @@ func readRow(im *draft.Importer, b *shape.Block, cells, notes []string, owner *d
 	if len(froms) == 0 && b.Near != "" && len(tos) > 0 && !b.Has(name.FieldFrom, name.FieldFromPin) {
 		froms = []draft.End{{Text: b.Near}}
 	}
+	if len(tos) == 0 && b.Far != "" && len(froms) > 0 && it.State == name.Used {
+		tos = []draft.End{{Text: b.Far}}
+	}
 	if it.State == name.Used && len(froms)+len(tos) == 1 && headsDevices(b) && saysNothing(&it) {
 		it.State = name.Blank // "3 | -": a cavity with nothing beside it
 	}

@@ -7,6 +7,7 @@ import (
 
 	"contralay/model/wirelist/cable"
 	"contralay/model/wirelist/column"
+	"contralay/model/wirelist/fuseways"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/pads"
 	"contralay/model/wirelist/shape"
@@ -35,6 +36,7 @@ func (l *Look) settle() {
 	l.countedPins()
 	l.pinNames()
 	ends.groupPairs()
+	fuseways.Settle(l.Cols, l.Prof)
 	for range 2 { // what one column turns out to be may say what another is
 		for i := range l.Cols {
 			if c := &l.Cols[i]; !c.Given && c.OfEnd == "" && l.Prof[i].Filled > 0 {
