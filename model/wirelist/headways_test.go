@@ -60,7 +60,9 @@ func TestWaysToNameTheFarEndAbove(t *testing.T) {
 			t.Errorf("%s: %d wires\n%s", heading, wires, says)
 		}
 	}
-	for _, heading := range []string{"Wired to IEC 60204", "Cut to length", "Notes to the builder", "Loom to drawing 4411 sheet 2 of 7"} {
+	for _, heading := range []string{"Wired to IEC 60204", "Cut to length",
+		"Notes to the builder", "Cables to drawing 4411", "All wires to length", "All leads to suit",
+		"Loom to drawing 4411 sheet 2 of 7"} {
 		if _, wires, says := wayRead(t, "l.csv", list(heading)); wires != 2 || strings.Contains(says, "far end of the rows below it") {
 			t.Errorf("%s: %d wires\n%s", heading, wires, says)
 		}

@@ -56,7 +56,7 @@ func placeOf(w []string) string {
 	}
 	last := strings.TrimRight(w[len(w)-1], ".:")
 	switch first := w[0]; {
-	case len(w) > 3:
+	case len(w) > 3 || slices.ContainsFunc(w, func(s string) bool { return words.IsPaper(strings.TrimRight(table.Fold(s), ".:")) }):
 		return ""
 	case name.IsDesignator(last) || name.IsSpliceName(last):
 		return last

@@ -35,3 +35,15 @@ func IsArticle(w string) bool {
 	}
 	return false
 }
+
+// IsPaper reports whether a folded word is of what wires are made by and not taken to: "to drawing 4411", "to length".
+func IsPaper(w string) bool {
+	switch w {
+	case "drawing", "dwg", "length", "lengths", "size", "spec", "specification", "standard", "order", "customer", "plan", "sheet", "list",
+		"schematic", "diagram", "builder", "suit", "follow", "come", "do", "be", "check", "iec", "iso", "din", "en", "mil", "zeichnung",
+		"lange",
+		"norm", "kunde", "liste", "plans", "longueur", "schema", "norme", "disegno", "lunghezza", "norma", "plano", "longitud", "esquema":
+		return true
+	}
+	return false
+}
