@@ -6,6 +6,7 @@ import (
 
 	"contralay/model/wirelist/alike"
 	"contralay/model/wirelist/arrow"
+	"contralay/model/wirelist/plugwires"
 	"contralay/model/wirelist/point"
 	"contralay/model/wirelist/runline"
 	"contralay/model/wirelist/table"
@@ -178,7 +179,7 @@ func (f *finder) areLamps(i int) bool {
 		return false
 	}
 	_, device := f.headed(nil, f.t.Rows[i].Line)
-	return lookedUp(device) == legend
+	return plugwires.LookedUp(device) == plugwires.Legend
 }
 
 // listAlike makes the block of such cavities.

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/alike"
+	"contralay/model/wirelist/cablelines"
 	"contralay/model/wirelist/grid"
 	"contralay/model/wirelist/point"
 	"contralay/model/wirelist/runline"
@@ -71,6 +72,9 @@ func Find(h shape.Headings, t table.Table) (all []Block, over []table.Row) {
 		for i := range more {
 			more[i].Mark = mark
 			more[i].Rows = sections(h, &more[i])
+			if b := &more[i]; len(b.Head) == 1 && !b.Grid {
+				b.Head[0], b.Rows, _ = cablelines.Spread(h, b.Head[0], b.Rows, mark)
+			}
 			more[i].Grid = slices.Contains(heads, more[i].Line())
 			more[i].Nodes = more[i].Grid && grid.OfNodes(more[i].Head)
 			if i < len(before) && more[i].halfOf(&before[i]) {
@@ -89,6 +93,7 @@ type finder struct {
 	t        *table.Table
 	all      []Block
 	current  *Block               // the one that rows go to; nil before the first and behind a list of points
+	aside    []table.Row          // small tables without headings below a list
 	pending  []table.Row          // texts that belong to no block yet
 	path     []table.Row          // the headings of Markdown above
 	talk     sentence.Talk        // what the sentences since the last of them were about
@@ -164,6 +169,11 @@ func (f *finder) find() ([]Block, []table.Row) {
 			i += points - 1
 			continue
 		}
+		if n := (asides{f}).tail(i); n > 0 {
+			asides{f}.take(i, n)
+			i += n - 1
+			continue
+		}
 		if n := f.sentences(i); n > 0 {
 			f.tell(rows[i : i+n])
 			i += n - 1
@@ -180,6 +190,7 @@ func (f *finder) find() ([]Block, []table.Row) {
 			continue
 		}
 		switch head := f.isHead(i); {
+		case asides{f}.underSides(i):
 		case head && f.current != nil && len(f.current.Rows) == 0 && len(f.current.Head) == 1 && f.h.IsGroup(f.current.Head[0]) &&
 			f.h.Sideless(r):
 			f.current.Head = append(f.current.Head, r) // From and To on one row, connector and pin below each
@@ -196,7 +207,7 @@ func (f *finder) find() ([]Block, []table.Row) {
 	if len(f.all) == 0 {
 		return f.headless(f.pending)
 	}
-	return f.all, f.pending
+	return f.all, append(f.aside, f.pending...)
 }
 
 // descend keeps the path of headings.

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/plugwires"
 	"contralay/model/wirelist/point"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
@@ -34,7 +35,7 @@ func (f *finder) colourPoints(i int, sure bool) int {
 	if i > 0 && f.isAnyPoint(i-1) && rows[i].Line <= rows[i-1].Line+2 && rows[i].Deep == rows[i-1].Deep {
 		return 0
 	}
-	n, plain, of := 0, 0, Colours{}
+	n, plain, of := 0, 0, plugwires.Colours{}
 	seen := map[string]bool{}
 	for i+n < len(rows) && f.isAnyPoint(i+n) &&
 		(n == 0 || rows[i+n].Line <= rows[i+n-1].Line+2 && rows[i+n].Deep == rows[i].Deep) {
@@ -56,17 +57,17 @@ func (f *finder) colourPoints(i int, sure bool) int {
 		return 0
 	}
 	at, plug := f.plugAbove(i)
-	if plug == "" || sure && !SaysWires(plug) {
+	if plug == "" || sure && !plugwires.SaysWires(plug) {
 		return 0
 	}
 	of.Plug = plug
 	for k := max(at+1, 1); k < i; k++ {
 		_, text := f.t.Rows[k].Filled()
-		of.Counted = of.Counted || CountsPins(text, n)
+		of.Counted = of.Counted || plugwires.CountsPins(text, n)
 	}
 	for _, r := range f.path {
 		_, text := r.Filled()
-		of.Said = of.Said || SaysWires(text)
+		of.Said = of.Said || plugwires.SaysWires(text)
 	}
 	if !of.Wires() {
 		return 0
@@ -191,7 +192,7 @@ func (f *finder) plugAbove(i int) (at int, plug string) {
 	if n := len(f.path); n > 0 {
 		last := f.path[n-1]
 		_, text := last.Filled()
-		if text = strings.TrimRight(text, ": "); !name.IsGeneric(text) && (n > 1 || SaysWires(text)) {
+		if text = strings.TrimRight(text, ": "); !name.IsGeneric(text) && (n > 1 || plugwires.SaysWires(text)) {
 			return slices.IndexFunc(f.t.Rows, func(r table.Row) bool { return r.Line == last.Line }), text
 		}
 	}

@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/plugwires"
 	"contralay/model/wirelist/point"
 	"contralay/model/wirelist/table"
 )
@@ -50,7 +51,7 @@ func (f *finder) padColours(i int) int {
 	if above, plug := f.plugAbove(i); device == "" && above >= 0 {
 		device = plug
 	}
-	if of := lookedUp(device); device == "" || of != "" && !told {
+	if of := plugwires.LookedUp(device); device == "" || of != "" && !told {
 		return 0
 	}
 	return n

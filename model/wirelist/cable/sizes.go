@@ -18,6 +18,15 @@ func Twist(kind string, g value.Gauge) value.Gauge {
 	return g
 }
 
+// pairs is the sign of a cable that is made of pairs or other groups, "2x2x0.25", and the words for them.
+var pairs = regexp.MustCompile(`(?i)[0-9]\s*[x×]\s*[0-9]+\s*[x×]|pair|paar|par\b|twist|verseil|tors`)
+
+// IsPlain reports whether the kind of a cable is how many cores it has and their section, and says of no pairs, no twist and no shield.
+func IsPlain(kind string) bool {
+	g := Words(kind)
+	return !g.Twisted && !g.Shielded && coresOfSize.MatchString(kind) && !pairs.MatchString(kind)
+}
+
 // IsOnlySize reports whether the name of a cable is a size of wire with its unit, and nothing that a cable has.
 func IsOnlySize(text string) bool {
 	g, ok := value.ParseGauge(text, value.BareAWG, value.MarkUnknown)

@@ -85,6 +85,14 @@ func byColumn(im *draft.Importer, in map[*draft.Item]int) {
 		if len(of[text]) < 2 {
 			continue // said of one wire: cables reports it
 		}
+		if !slices.ContainsFunc(of[text], func(it *draft.Item) bool { return !it.Plain }) {
+			for _, it := range of[text] {
+				it.Notes, it.Cable = append(it.Notes, "cable: "+it.Cable), ""
+				it.Cue, it.CueText = value.Gauge{}, ""
+			}
+			im.SayOf(of[text], "cores of one cable that says of no twist", text, "kept in the notes, no unit made")
+			continue
+		}
 		for _, it := range of[text] {
 			g.Shielded, g.Twisted = g.Shielded || it.Kind.Shielded, g.Twisted || it.Kind.Twisted
 		}

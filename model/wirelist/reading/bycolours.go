@@ -5,6 +5,7 @@ import (
 
 	"contralay/model/wirelist/block"
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/plugwires"
 	"contralay/model/wirelist/shape"
 )
 
@@ -34,11 +35,11 @@ func byColours(l *look) []shape.Column {
 			return nil // it could be the cavities
 		}
 	}
-	if n := block.CountedWires(l.Plug()); n > 0 && n != p.Filled {
+	if n := plugwires.CountedWires(l.Plug()); n > 0 && n != p.Filled {
 		return nil // some of them are told elsewhere
 	}
 	of := block.ColoursOf(l.Src, signal, to)
-	of.Plug, of.Said = l.Plug(), of.Said || block.SaysWires(l.Cols[colour].Head)
+	of.Plug, of.Said = l.Plug(), of.Said || plugwires.SaysWires(l.Cols[colour].Head)
 	if i := l.Holds(l.Cols, name.FieldGauge); i >= 0 {
 		of.Sized = l.Prof[i].Sizes > 0
 	}

@@ -3,6 +3,7 @@ package row
 import (
 	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/draft"
+	"contralay/model/wirelist/grouphead"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/runon"
@@ -49,7 +50,7 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 	} else {
 		for _, r := range titles {
 			_, text := r.Filled()
-			end := groupEnd(b, text)
+			end := grouphead.Near(b, text)
 			if b.Plug != "" && text == b.Plug {
 				end = text
 			}
@@ -57,6 +58,9 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 				b.Near = end
 			}
 			did := leftOutBut(end)
+			if far := grouphead.Far(b, text); far != "" {
+				b.Far, did = far, takenAsFar+far
+			}
 			if g, ok := saidonce.GroupValues(b, text); ok {
 				b.Group, did = g, saidonce.TakenForRows
 			}
@@ -96,9 +100,12 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 				t = connectorOf(im, b, []table.Row{r}, false)
 				b.Group.Size = ""
 				saidonce.TakeTitleSize(im, b, []table.Row{r}, here)
-			} else if end := groupEnd(b, first); end != "" && i < last {
+			} else if end := grouphead.Near(b, first); end != "" && i < last {
 				b.Near = end
 				im.Say(report.Note, "heading between the rows", here(r.Line), first, leftOutBut(end))
+			} else if far := grouphead.Far(b, first); far != "" && i < last {
+				b.Far = far
+				im.Say(report.Note, "heading between the rows", here(r.Line), first, takenAsFar+far)
 			} else if g, ok := saidonce.GroupValues(b, first); ok && i < last {
 				b.Group = g
 				im.Say(report.Note, "heading between the rows", here(r.Line), first, saidonce.TakenForRows)

@@ -76,11 +76,25 @@ func cableCells(im *draft.Importer, b *shape.Block, cells []string, it *draft.It
 		}
 	}
 	it.Cable, it.Shield = strings.Join(names, " "), strings.Join(shields, " ")
+	takeKind(b, cells, it)
 	if it.Cable != "" { // a mark beside its name says how it is made
 		it.Kind.Shielded, it.Kind.Twisted = it.Kind.Shielded || it.Cue.Shielded, it.Kind.Twisted || it.Cue.Twisted
 	}
 	if it.Cable == "" && len(it.With) == 0 { // else the row says which wires go together, and the shield is over them
 		it.Cable, it.Kind.Shielded = it.Shield, it.Kind.Shielded || it.Shield != ""
+	}
+}
+
+// takeKind reads what the kind of the cable says, in a column of its own, and which pair of it the core is in.
+func takeKind(b *shape.Block, cells []string, it *draft.Item) {
+	for i, c := range b.Cols {
+		if i < len(cells) && (c.CoreSize || c.Field == name.FieldGauge) && cells[i] != "" {
+			it.Plain = cable.IsPlain(cells[i])
+		}
+	}
+	if it.Pair != "" && it.Cable != "" {
+		it.Notes = append(it.Notes, "cable: "+it.Cable)
+		it.Cable, it.Plain = it.Cable+" "+it.Pair, false
 	}
 }
 

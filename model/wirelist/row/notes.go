@@ -29,6 +29,10 @@ func readNote(im *draft.Importer, b *shape.Block, cells []string, it *draft.Item
 			return
 		}
 	}
+	if value.IsPairMark(note) { // its number is no size
+		it.Cue, it.CueText, it.Pair = value.Gauge{Twisted: true}, note, note
+		return
+	}
 	if g, ok := value.ParseGauge(note, value.BareAWG, b.Mark); ok && g.Spec == "" && (g.Conductors > 1 || g.Shielded || g.Twisted) {
 		if g.Size == "" || g.Size == it.Gauge.Size || it.Gauge.Size == "" {
 			if it.Gauge.Size == "" {

@@ -29,7 +29,7 @@ func readRow(im *draft.Importer, b *shape.Block, cells, notes []string, owner *d
 		}
 		if i < len(b.Cols) && b.Cols[i].Field == name.FieldKeep && !b.Cols[i].Spared && c != "" &&
 			!(b.Cols[i].Alias && value.IsNothing(c)) {
-			it.Notes = append(it.Notes, value.JoinNonEmpty(": ", b.Cols[i].Head, c))
+			it.Notes = append(it.Notes, value.JoinNonEmpty(": ", value.JoinNonEmpty(" ", b.Cols[i].OfEnd, b.Cols[i].Head), c))
 		}
 	}
 	// "plug" is no number of a wire
@@ -100,6 +100,9 @@ func readRow(im *draft.Importer, b *shape.Block, cells, notes []string, owner *d
 	tos, toCol := endsOf(im, b, cells, name.FieldTo, name.FieldToPin, &it, column)
 	if len(froms) == 0 && b.Near != "" && len(tos) > 0 && !b.Has(name.FieldFrom, name.FieldFromPin) {
 		froms = []draft.End{{Text: b.Near}}
+	}
+	if len(tos) == 0 && b.Far != "" && len(froms) > 0 && it.State == name.Used {
+		tos = []draft.End{{Text: b.Far}}
 	}
 	if it.State == name.Used && len(froms)+len(tos) == 1 && headsDevices(b) && saysNothing(&it) {
 		it.State = name.Blank // "3 | -": a cavity with nothing beside it

@@ -102,7 +102,8 @@ func readState(im *draft.Importer, b *shape.Block, cells []string, it *draft.Ite
 		im.Say(report.Warn, "not decided in the list", it.Place, it.Signal,
 			map[bool]string{true: "laid in as a spare", false: "the cavity is kept free"}[s == name.Spare])
 	}
-	if note := b.Cell(cells, name.FieldNote); !value.IsNotApplicable(note) && name.StateOf(note) != name.Used && (s == name.Spare || !name.OnlyState(note)) {
+	if note := b.Cell(cells, name.FieldNote); !value.IsNotApplicable(note) && name.StateOf(note) != name.Used &&
+		(s == name.Spare || !name.OnlyState(note)) {
 		it.Notes = append(it.Notes, note)
 	}
 }

@@ -26,6 +26,9 @@ func readValues(im *draft.Importer, b *shape.Block, cells []string, it *draft.It
 	v.current()
 	if cell, _ := b.CellAt(cells, name.FieldFuse); cell != "" && !value.IsNothing(cell) && !isNone(cell) {
 		fuseCell(im, b, cell, it)
+		if fuse, col := b.CellAt(cells, name.FieldPin); it.Fuse.Set && it.FuseName == "" && col >= 0 && b.Cols[col].Fuses {
+			it.FuseName = fuse
+		}
 	}
 }
 

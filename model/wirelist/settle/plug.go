@@ -4,15 +4,15 @@ import (
 	"slices"
 	"strings"
 
-	"contralay/model/wirelist/block"
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/plugwires"
 	"contralay/model/wirelist/table"
 )
 
 // Plug is the heading that could name the plug of a table of colours: the nearest one, else a short text above it.
 func (l *Look) Plug() string {
 	for _, r := range slices.Backward(slices.Concat(l.Src.Titles, l.Src.Path)) {
-		if _, text := r.Filled(); (r.Level > 1 || r.Level == 1 && block.SaysWires(text)) && !name.IsGeneric(text) {
+		if _, text := r.Filled(); (r.Level > 1 || r.Level == 1 && plugwires.SaysWires(text)) && !name.IsGeneric(text) {
 			return text
 		}
 	}

@@ -7,6 +7,7 @@ import (
 
 	"contralay/model/wirelist/cable"
 	"contralay/model/wirelist/column"
+	"contralay/model/wirelist/fuseways"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/pads"
 	"contralay/model/wirelist/shape"
@@ -36,9 +37,10 @@ func (l *Look) settle() {
 	l.countedPins()
 	l.pinNames()
 	ends.groupPairs()
+	fuseways.Settle(l.Cols, l.Prof)
 	for range 2 { // what one column turns out to be may say what another is
 		for i := range l.Cols {
-			if c := &l.Cols[i]; !c.Given && l.Prof[i].Filled > 0 {
+			if c := &l.Cols[i]; !c.Given && c.OfEnd == "" && l.Prof[i].Filled > 0 {
 				l.settleOne(i, c)
 			}
 		}
@@ -67,7 +69,7 @@ func (l *Look) settle() {
 	l.connectionNames()
 	l.numbered()
 	for i := range l.Cols {
-		if c := &l.Cols[i]; !c.Given && l.Prof[i].Filled > 0 && c.Field == name.FieldKeep {
+		if c := &l.Cols[i]; !c.Given && c.OfEnd == "" && l.Prof[i].Filled > 0 && c.Field == name.FieldKeep {
 			l.settleUnknown(i, c)
 		}
 	}

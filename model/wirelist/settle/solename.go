@@ -17,7 +17,7 @@ func soleName(l *Look) {
 	var of *shape.Column
 	for i := range l.Cols {
 		c, p := &l.Cols[i], &l.Prof[i]
-		if c.Field != name.FieldKeep || c.Given || p.Filled == 0 {
+		if c.Field != name.FieldKeep || c.Given || c.OfEnd != "" || p.Filled == 0 {
 			continue
 		}
 		if of != nil {

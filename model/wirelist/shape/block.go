@@ -34,6 +34,7 @@ type Block struct {
 
 	Group  value.Gauge     // the size and the colour that such a heading says of them
 	Near   string          // the end that a heading between the rows names for those below it; "" where none does
+	Far    string          // the far end that one names for rows that say where wires start and not where they go
 	Ranges bool            // "10-12" is three cavities, not the name of one
 	Named  map[string]bool // cavities that stand alone in a cell
 }

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/sidehead"
 	"contralay/model/wirelist/table"
 )
 
@@ -22,6 +23,7 @@ func (h Headings) Columns(head []table.Row, wide int) (cols []Column, lang strin
 		first, _, _ := h.header(head[0])
 		_, lang, _ = h.meanings(head[1])
 		cols = h.under(first, head[1])
+		h.ofEnds(cols, head)
 	}
 	for len(cols) < wide {
 		if len(head) > 0 {
@@ -77,6 +79,23 @@ func (h Headings) under(groups []Column, r table.Row) []Column {
 		}
 	}
 	return raw
+}
+
+// ofEnds gives the columns of a second row of headings what they are of the end above them.
+func (h Headings) ofEnds(cols []Column, head []table.Row) {
+	for i, p := range sidehead.Parts(head[0], head[1], h.Words) {
+		c := &cols[i]
+		of := []name.Field{name.FieldKeep, name.FieldFrom, name.FieldTo}[p.End]
+		switch {
+		case c.Given || p.What == sidehead.Other:
+		case p.What == sidehead.Fitting:
+			c.Field, c.OfEnd = name.FieldKeep, p.Head
+		case p.What == sidehead.Cavity:
+			c.Field, c.known = of+" pin", true
+		default:
+			c.Field, c.known = of, true
+		}
+	}
 }
 
 // columnNumber reads "#3" as 3; 0 for a heading.

@@ -30,7 +30,7 @@ func (h Headings) pinsBehindFar(cols []Column) {
 			return
 		case c.Field == name.FieldTo, near >= 0 && to < 0 && (c.Field == name.FieldKeep || c.Field == name.FieldConnector && near < i-1) &&
 			!c.Given && i+1 < len(cols) && (h.headsPins(cols[i+1].Head) && (words.IsWordsOf(h.pinHead(cols[i+1].Head), c.Head) ||
-			headsSide(c.Head, strings.Join(withoutLast(h.pinHead(cols[i+1].Head)), " "))) || h.isFarPinHead(cols[i+1].Head) ||
+			words.HeadsSide(c.Head, strings.Join(withoutLast(h.pinHead(cols[i+1].Head)), " "))) || h.isFarPinHead(cols[i+1].Head) ||
 			h.headsPins(cols[i+1].Head) && h.IsPinOf(cols[i+1].Head, c.Head)):
 			to = i
 		case near < 0 && !c.Given && (c.Field == name.FieldPin || c.Field == name.FieldNumber ||
@@ -44,7 +44,7 @@ func (h Headings) pinsBehindFar(cols []Column) {
 		return
 	}
 	cols[to].Field, cols[to+1].Field = name.FieldTo, name.FieldToPin
-	if headsSide(cols[to].Head, strings.Join(withoutLast(h.pinHead(cols[to+1].Head)), " ")) {
+	if words.HeadsSide(cols[to].Head, strings.Join(withoutLast(h.pinHead(cols[to+1].Head)), " ")) {
 		cols[to].known, cols[to+1].known = true, true
 	}
 	switch cols[near].Field {

@@ -39,6 +39,8 @@ type Column struct {
 	Told      bool             // of far ends: its cells tell what to do with the wire
 	Done      bool             // what is done with a wire that is taken nowhere, and remarks on where it is taken
 	Alone     bool             // of colours: they tell the wires of a plug apart, which has no names of cavities
+	OfEnd     string           // the end of the wire that it says something of, by its heading; "" where it is of the wire
+	Fuses     bool             // of cavities: each is a fuse and is called so
 	InCell    bool             // of cavities: each cell names the connector too, "X9:B04"
 
 	Measured int // the column of its unit; 0 where there is none

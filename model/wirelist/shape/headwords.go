@@ -66,10 +66,12 @@ func (h Headings) mean(cell string, c *Column) (name.Meaning, bool) {
 			}
 		}
 	}
-	if m, ok := h.numberOf(bare); ok {
-		return m, true
+	for _, asked := range words.NumberOf(bare) {
+		if m, ok := h.Words[asked]; ok && !m.Weak {
+			return m, true
+		}
 	}
-	if f, ok := saysInWords(bare); ok {
+	if f, ok := words.SaysInWords(bare); ok {
 		return name.Meaning{Field: f}, true
 	}
 	if isCableHeading(bare) {
@@ -88,44 +90,6 @@ func (h Headings) mean(cell string, c *Column) (name.Meaning, bool) {
 	return h.lastWords(bare)
 }
 
-// numberOf reads a heading that asks for the number of a thing. A word that the number makes another is looked up with it: the number
-// of a cable is what its wire is called in Spanish.
-func (h Headings) numberOf(all []string) (name.Meaning, bool) {
-	of, ok := words.WithoutNumber(all)
-	called := strings.Join(of, " ")
-	for _, try := range []string{"numero de " + called, called + " no", called} {
-		if m, known := h.Words[try]; known && ok && !m.Weak {
-			return m, true
-		}
-	}
-	return name.Meaning{}, false
-}
-
-// saysInWords reads a heading that is a phrase, "Where it goes now", "What it does".
-func saysInWords(all []string) (name.Field, bool) {
-	if len(all) < 2 {
-		return "", false
-	}
-	goes := slices.ContainsFunc(all, func(w string) bool {
-		switch w {
-		case "go", "goes", "going", "leads", "ends", "connects", "connected", "runs", "landed":
-			return true
-		}
-		return false
-	})
-	switch {
-	case landsOn(all):
-		return name.FieldTo, true
-	case goes && (all[0] == "where" || all[0] == "what" || all[len(all)-1] == "to"):
-		return name.FieldTo, true
-	case (all[0] == "where" || all[0] == "comes") && all[len(all)-1] == "from":
-		return name.FieldFrom, true
-	case all[0] == "what" && !goes:
-		return name.FieldSignal, true
-	}
-	return "", false
-}
-
 // eitherWord reads a heading in two languages, "Ader/Wire", where both say the same.
 func (h Headings) eitherWord(cell string, c *Column) (name.Meaning, bool) {
 	first, second, ok := strings.Cut(cell, "/")
@@ -137,7 +101,8 @@ func (h Headings) eitherWord(cell string, c *Column) (name.Meaning, bool) {
 	if a.Field == name.FieldNumber && b.Field == name.FieldWire { // "Ref / Wire no."
 		a = b
 	}
-	return a, known && also && (a.Field == b.Field || a.Field == name.FieldWire && b.Field == name.FieldNumber) && !strings.Contains(second, "/")
+	same := a.Field == b.Field || a.Field == name.FieldWire && b.Field == name.FieldNumber
+	return a, known && also && same && !strings.Contains(second, "/")
 }
 
 // inBrackets reads what stands in the brackets of a heading as its meaning, where that is a value of a

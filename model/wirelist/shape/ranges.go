@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/table"
 )
 
 // SettleRanges says whether a dash between two numbers parts a range in this block: some
@@ -45,7 +46,45 @@ func (b *Block) SettleRanges() {
 			}
 		}
 	}
-	b.Ranges = !falls && (len(plain) > 1 || b.tiled() || b.rangesPair())
+	b.Ranges = !falls && !b.sharesStart() && (len(plain) > 1 || b.tiled() || b.rangesPair())
+}
+
+// sharesStart reports whether two cavities of one device begin alike and end in different numbers, "J1-4" and "J1-5": as ranges they
+// would have cavities in common, so that the dash parts the plug of the device from its cavity.
+func (b *Block) sharesStart() bool {
+	from := map[string]string{}
+	shared := func(device, pin string) bool {
+		if !strings.ContainsAny(pin, "-–") {
+			return false
+		}
+		all, sure, rises := name.Spread(pin, nil)
+		if !rises || sure {
+			return false
+		}
+		key := table.Fold(device) + "\x00" + all[0]
+		first, met := from[key]
+		from[key] = pin
+		return met && first != pin
+	}
+	for _, r := range b.Rows {
+		if IsText(r) {
+			continue
+		}
+		for _, side := range []struct{ of, pin name.Field }{{name.FieldConnector, name.FieldPin}, {name.FieldFrom, name.FieldFromPin},
+			{name.FieldTo, name.FieldToPin}} {
+			if shared(b.Cell(r.Cells, side.of), b.Cell(r.Cells, side.pin)) {
+				return true
+			}
+			of := b.Cell(r.Cells, side.of)
+			if !strings.ContainsAny(of, "-–") {
+				continue
+			}
+			if ends, _ := name.SplitEnds(of); len(ends) == 1 && shared(ends[0].Connector, ends[0].Pin) {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // rangesPair reports whether some row runs from a range to another of as many cavities, "X1 1-4" to "X2 5-8".

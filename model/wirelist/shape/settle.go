@@ -48,7 +48,7 @@ func (h Headings) cablesAsWires(b *Block) {
 		}
 		seen := map[string]bool{}
 		for _, r := range b.Rows {
-			if i >= len(r.Cells) || IsText(r) {
+			if i >= len(r.Cells) || IsText(r) || value.IsNothing(r.Cells[i]) && saysOne(r) {
 				continue
 			}
 			cell := table.Fold(r.Cells[i])
@@ -63,6 +63,17 @@ func (h Headings) cablesAsWires(b *Block) {
 			return
 		}
 	}
+}
+
+// saysOne reports whether one cell of a row says something and the others hold dashes: a place that is free.
+func saysOne(r table.Row) bool {
+	n := 0
+	for _, c := range r.Cells {
+		if !value.IsNothing(c) {
+			n++
+		}
+	}
+	return n == 1
 }
 
 // IsPinTable reports whether the rows are cavities: both ends of a wire are not named.

@@ -6,6 +6,7 @@ import (
 
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/words"
 )
 
 // devicePins settles the headings "ECU pin" and "Sensor pin" of a row that names no other ends: the
@@ -108,7 +109,7 @@ func (h Headings) devicesBeside(cols []Column) {
 	for i, pin := range cols {
 		for k := range cols {
 			c := &cols[k]
-			beside := c.Field == name.FieldKeep && (k == i-1 && headsSide(c.Head, pin.Of) || IsShortOf(pin.Of, c.Head))
+			beside := c.Field == name.FieldKeep && (k == i-1 && words.HeadsSide(c.Head, pin.Of) || IsShortOf(pin.Of, c.Head))
 			if pin.Of == "" || c.Given || c.Field == pin.Field || table.Fold(c.Head) != table.Fold(pin.Of) && !beside {
 				continue
 			}
@@ -168,7 +169,8 @@ func (h Headings) Sides(cols []Column) {
 	for i := 1; i < len(cols); i++ {
 		switch before := cols[i-1].Field; before {
 		case name.FieldLength, name.FieldGauge, name.FieldCurrent:
-			if cols[i].Field == name.FieldUnit || isUnitHeading(cols[i].Head) && !h.Given(cols[i].Head, i) {
+			if cols[i].Field == name.FieldUnit || words.IsUnitHead(cols[i].Head) && !h.Given(cols[i].Head, i) &&
+				cols[i].Field != name.FieldFrom {
 				cols[i].Field, cols[i-1].Measured = name.FieldUnit, i
 			}
 		}
@@ -248,27 +250,4 @@ func (h Headings) italian(cols []Column) {
 			cols[i].Field = name.FieldToPin
 		}
 	}
-}
-
-// isUnitHeading reports whether a heading is of a column of units, behind one of values.
-func isUnitHeading(head string) bool {
-	switch strings.Join(name.Words(table.Fold(head)), " ") {
-	case "unit", "units", "uom", "unit of measure", "einheit", "unite", "unidad", "unita", "u m", "um":
-		return true
-	}
-	return false
-}
-
-// headsSide reports whether a heading is some words and one more, for what stands there: "Rig side" of "Rig".
-func headsSide(head, of string) bool {
-	w, first := name.Words(name.WithoutBrackets(table.Fold(head))), name.Words(table.Fold(of))
-	if len(first) == 0 || len(w) != len(first)+1 || !slices.Equal(w[:len(first)], first) {
-		return false
-	}
-	switch w[len(w)-1] {
-	case "side", "end", "device", "devices", "item", "unit", "part", "component", "equipment", "thing", "box", "module", "board", "seite",
-		"gerat", "ende", "cote", "appareil", "lado", "aparato", "lato", "zijde", "apparaat", "strona":
-		return true
-	}
-	return false
 }

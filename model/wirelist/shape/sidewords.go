@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/sidehead"
 	"contralay/model/wirelist/table"
 )
 
@@ -24,7 +25,7 @@ func (h Headings) sidesByWord(cols []Column) {
 			h.Words[w[len(w)-1]].Field == name.FieldPin {
 			pins = append(pins, i)
 		}
-		if c.Field != name.FieldKeep || c.Given || len(w) != 2 || !isSideWord(w[1]) {
+		if c.Field != name.FieldKeep || c.Given || len(w) != 2 || !sidehead.IsEndWord(w[1]) {
 			continue
 		}
 		if word != "" && w[1] != word {
@@ -45,14 +46,4 @@ func (h Headings) sidesByWord(cols []Column) {
 		cols[of[0]].Field, cols[of[1]].Field = name.FieldFrom, name.FieldTo
 		cols[of[0]].known, cols[of[1]].known = true, true
 	}
-}
-
-// isSideWord reports whether a word is one for a side, in one of several languages.
-func isSideWord(w string) bool {
-	switch w {
-	case "side", "end", "seite", "ende", "cote", "bout", "lado", "extremo", "lato", "capo", "zijde", "kant", "sida", "ande", "strona",
-		"koniec", "strana", "konec":
-		return true
-	}
-	return false
 }

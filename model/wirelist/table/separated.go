@@ -5,6 +5,8 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+
+	"contralay/model/wirelist/columned"
 )
 
 // readSeparated reads a text whose cells are parted by one sign. Cells in double
@@ -130,7 +132,7 @@ func separator(text string) byte {
 			filled++
 		}
 	}
-	if bulleted(lines, best.sep) || best.sep == ',' && spokenCommas(lines) {
+	if columned.Bulleted(lines, best.sep) || best.sep == ',' && columned.SpokenCommas(lines) {
 		return '\n'
 	}
 	if best.sep == ',' && numbered(lines, best.each > 1) > best.lines/2 {

@@ -36,6 +36,9 @@ const largestMM2 = 120
 // "0.5mm²", "0,5", "2x24 AWG shielded", "2 core 0.35 mm²", "M22759/32-22-9". ok is false
 // where anything in it is not understood.
 func ParseGauge(text string, bare Bare, mark Mark) (g Gauge, ok bool) {
+	if IsPairMark(text) {
+		return Gauge{}, false // its number is no size
+	}
 	if g, ok := parsePart(text); ok {
 		return g, true
 	}

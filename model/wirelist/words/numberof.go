@@ -1,11 +1,15 @@
 package words
 
-import "slices"
+import (
+	"slices"
+	"strings"
+)
 
-// WithoutNumber takes the word for number off a heading that asks for the number of a thing, long or short, before it or behind:
-// "N.º de cable", "Fil n°", "Pinnr.", "Cavo n.", "Nr. ader". ok is false where it has none, or nothing else.
-func WithoutNumber(all []string) (of []string, ok bool) {
-	of = all
+// NumberOf are the ways to look up a heading that asks for the number of a thing, with the word for number before it or behind, long or
+// short: "N.º de cable", "Fil n°", "Pinnr.", "Cavo n.", "Nr. ader". What the number makes of a word comes first: the number of a cable
+// is what its wire is called in Spanish. nil for any other heading.
+func NumberOf(all []string) []string {
+	of := all
 	for len(of) > 0 && isNumberWord(of[0]) {
 		of = of[1:]
 	}
@@ -15,7 +19,11 @@ func WithoutNumber(all []string) (of []string, ok bool) {
 	for len(of) > 0 && isNumberWord(of[len(of)-1]) {
 		of = of[:len(of)-1]
 	}
-	return of, len(of) < len(all) && len(of) > 0
+	if len(of) == len(all) || len(of) == 0 {
+		return nil
+	}
+	called := strings.Join(of, " ")
+	return []string{"numero de " + called, called + " no", called}
 }
 
 // isNumberWord is one folded word for number; a sign of its own stays of "N.º".

@@ -1,12 +1,12 @@
-package table
+package columned
 
 import "strings"
 
-// spokenCommas reports whether the commas of a text part no cells: in most lines that have some each stands in brackets or in
+// SpokenCommas reports whether the commas of a text part no cells: in most lines that have some each stands in brackets or in
 // the decimals of a size, or behind an arrow and before a blank, as in a sentence.
 //
 //	X1 (2) ..... X2 (01) (black/red, 14 AWG)        X1 pin 1->S101 (2,5mm2)        PW-11: Dash/1 --> ECU/4, green
-func spokenCommas(lines []string) bool {
+func SpokenCommas(lines []string) bool {
 	with, spoken := 0, 0
 	for _, l := range lines {
 		if !strings.Contains(l, ",") {
@@ -37,7 +37,8 @@ func isSpoken(line string) bool {
 		case ')':
 			deep--
 		case ',':
-			digits := i > 0 && isDigit(line[i-1]) && strings.HasPrefix(strings.TrimLeft(strings.TrimLeft(line[i+1:], "0123456789"), " "), "mm")
+			unit := strings.TrimLeft(strings.TrimLeft(line[i+1:], "0123456789"), " ")
+			digits := i > 0 && line[i-1] >= '0' && line[i-1] <= '9' && strings.HasPrefix(unit, "mm")
 			behind := arrow > 0 && i > arrow && i+1 < len(line) && line[i+1] == ' '
 			if deep < 1 && !digits && !behind {
 				return false
@@ -47,8 +48,8 @@ func isSpoken(line string) bool {
 	return true
 }
 
-// bulleted reports whether most lines that hold a sign begin with the dot of a list, or a dash and a blank: the sign parts no cells.
-func bulleted(lines []string, sep byte) bool {
+// Bulleted reports whether most lines that hold a sign begin with the dot of a list, or a dash and a blank: the sign parts no cells.
+func Bulleted(lines []string, sep byte) bool {
 	with, points := 0, 0
 	for _, l := range lines {
 		if sep == '\t' || strings.IndexByte(l, sep) < 0 {

@@ -1,0 +1,55 @@
+package block
+
+import (
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/tail"
+)
+
+// asides finds what stands between the tables and is none of them.
+type asides struct{ *finder }
+
+// tail is how many rows from one on are a small table without headings below a list of wires from end to end: behind a gap, and behind
+// its title where it has one, they fill half of the columns or fewer, and each is a fuse with its rating or says nothing of a wire.
+//
+//	Wire | From  | To   | mm² | Colour | Length
+//	1    | Panel | Lamp | 1   | red    | 300 mm
+//
+//	Fuses
+//	F1   | 8 A   | F2   | 8 A
+func (f asides) tail(i int) (n int) {
+	rows, c := f.t.Rows, f.current
+	if c == nil || f.t.Marked || len(c.Head) == 0 || len(c.Rows) == 0 || f.h.HeadLine() > 0 || shape.IsText(rows[i]) {
+		return 0
+	}
+	title, at := "", i
+	if shape.IsText(rows[i-1]) {
+		_, title = rows[i-1].Filled()
+		at--
+	}
+	if at == 0 || rows[at].Line == rows[at-1].Line+1 || !f.narrows(i) {
+		return 0
+	}
+	cols, _ := f.h.Columns(c.Head, 0)
+	f.h.Sides(cols)
+	b := shape.Block{Cols: cols}
+	if !b.Has(name.FieldFrom, name.FieldFromPin, name.FieldRun) {
+		return 0
+	}
+	for n = 0; i+n < len(rows) && (n == 0 || rows[i+n].Line == rows[i+n-1].Line+1) && !shape.IsText(rows[i+n]); n++ {
+		r := rows[i+n]
+		if f.isHead(i+n) || !tail.IsFuses(cols, r, title) && !tail.SaysNoWire(cols, r, title) {
+			return 0
+		}
+	}
+	return n
+}
+
+// take takes the rows of such a table, and its title, out of the list in hand.
+func (f asides) take(i, n int) {
+	if c := f.current; shape.IsText(f.t.Rows[i-1]) && c.Rows[len(c.Rows)-1].Line == f.t.Rows[i-1].Line {
+		c.Rows = c.Rows[:len(c.Rows)-1]
+		f.aside = append(f.aside, f.t.Rows[i-1])
+	}
+	f.aside = append(f.aside, f.t.Rows[i:i+n]...)
+}
