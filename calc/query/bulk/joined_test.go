@@ -12,6 +12,7 @@ import (
 	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/catalogue"
+	"contralay/model/unit"
 )
 
 // fan is a box whose trunk T of length_mm goes to J1, from there a branch R to J2, with lamps L1 at J2 and L2 at J1; box is the box's
@@ -105,7 +106,8 @@ func TestTheOneWireOfASplice(t *testing.T) {
 			continue
 		}
 		w := wire(t, got.H, got.Wires[0])
-		text := fmt.Sprintf("%s %s %s %s %s %s %v %v safety=%v", w.ID, w.From.V, w.To.V, w.Role.V, w.Signal.V, w.Colour.V, w.Amps.V, w.Amps.Set,
+		text := fmt.Sprintf("%s %s %s %s %s %s %v %v safety=%v", w.ID, w.From.V, w.To.V, w.Role.V, w.Signal.V, w.Colour.V, w.Amps.V,
+			w.Amps.Set,
 			w.Safety.V)
 		says := c.says
 		if strings.Contains(says, "%s") {
@@ -178,7 +180,8 @@ func TestSpliceInABranchThatLaysOthers(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if l := got.H.Branches[1].Layers; len(l) != 2 || !slices.Equal(l[0].Of, []string{"a"}) || !slices.Equal(l[1].Of, []string{"x", "b", "y"}) {
+	if l := got.H.Branches[1].Layers; len(l) != 2 || !slices.Equal(l[0].Of, []string{"a"}) || !slices.Equal(l[1].Of, []string{"x", "b",
+		"y"}) {
 		t.Errorf("%+v", l)
 	}
 }
@@ -189,9 +192,10 @@ func TestWhatCannotBeSpliced(t *testing.T) {
 	s := calctest.Built(t, fan(box, 500, `a BOX:1 L1:1 22`, `b BOX:2 L1:2 22 role="spare"`, `c BOX:3 L1:3 22`, `d BOX:4 BOX:5 22`,
 		`e BOX:6 L2:3 22 role="power"`, `f L1:4 L2:4 22`, `g BOX:7 L2:5 22`, `h BOX:8 - 22`, `i BOX:9 L2:6 22 role="ground"`)+
 		"[[unit]]\nid = \"U\"\nwires = [\"c\"]\n[[feed]]\nid = \"F\"\nwires = [\"a\"]\n[[feed]]\nid = \"G\"\nwires = [\"e\", \"g\"]\n")
-	short := calctest.Built(t, "format = 1\n[[termination]]\nid = \"A\"\n[[termination]]\nid = \"Z\"\n[[wire]]\nid = \"1\"\nfrom = \"A:1\"\n"+
-		"to = \"Z:1\"\nspec = \"AS22759/32\"\nsize = \"22\"\n[[wire]]\nid = \"2\"\nfrom = \"Z:2\"\nto = \"A:2\"\nspec = \"AS22759/32\"\n"+
-		"size = \"22\"\n[[branch]]\nid = \"T\"\nfrom = \"A\"\nto = \"Z\"\nlength_mm = 100\n")
+	short := calctest.Built(t,
+		"format = 1\n[[termination]]\nid = \"A\"\n[[termination]]\nid = \"Z\"\n[[wire]]\nid = \"1\"\nfrom = \"A:1\"\n"+
+			"to = \"Z:1\"\nspec = \"AS22759/32\"\nsize = \"22\"\n[[wire]]\nid = \"2\"\nfrom = \"Z:2\"\nto = \"A:2\"\nspec = \"AS22759/32\"\n"+
+			"size = \"22\"\n[[branch]]\nid = \"T\"\nfrom = \"A\"\nto = \"Z\"\nlength_mm = 100\n")
 	for _, c := range []struct {
 		s    *sheet.Sheet
 		ask  bulk.SpliceAsk
@@ -222,7 +226,8 @@ func TestWhatCannotBeSpliced(t *testing.T) {
 		common          string
 		commons, places string
 	}{
-		{"e g", "", "BOX L2", "J1"}, {"e g", "L2", "BOX L2", "J1"}, {"a f", "", "L1", "J2 J1"}, {"a f", "BOX", "L1", ""}, {"a i", "", "BOX", "J1"},
+		{"e g", "", "BOX L2", "J1"}, {"e g", "L2", "BOX L2", "J1"}, {"a f", "", "L1", "J2 J1"}, {"a f", "BOX", "L1", ""}, {"a i", "",
+			"BOX", "J1"},
 		{"a c", "", "BOX L1", "J1 J2"}, {"a c", "L1", "BOX L1", "J2 J1"}, {"a no", "", "", ""}, {"h a", "", "", ""},
 	} {
 		commons, places := bulk.SpliceChoices(s, strings.Fields(c.ids), c.common)
@@ -235,7 +240,8 @@ func TestWhatCannotBeSpliced(t *testing.T) {
 // What wires like one are, and what is said of them, in full.
 func TestLikeInFull(t *testing.T) {
 	box := "cavities = [\"1\", \"2\", \"3\", \"4\", \"5\"]"
-	text := fan(box, 500, `a BOX:1 L1:1 22 note="own" measured_drop_v=0.1 return="b"`, `b BOX:2 S0 22`, `c Y:1 Z:1 22`, `d BOX:3 Z:2 22 role="spare"`,
+	text := fan(box, 500, `a BOX:1 L1:1 22 note="own" measured_drop_v=0.1 return="b"`, `b BOX:2 S0 22`, `c Y:1 Z:1 22`,
+		`d BOX:3 Z:2 22 role="spare"`,
 		`e BOX:4 - 22`, `f S0 L1:3 22 role="spare"`) +
 		"[[termination]]\nid = \"Y\"\ncavities = [\"1\", \"2\"]\n[[termination]]\nid = \"Z\"\ncavities = [\"1\", \"2\", \"3\"]\n" +
 		"[[unit]]\nid = \"U\"\nwires = [\"a\", \"b\"]\n[[feed]]\nid = \"F\"\nwires = [\"b\"]\n"
@@ -289,5 +295,49 @@ func TestNamedAndLeft(t *testing.T) {
 	left := []bulk.Left{{Wire: "a", Why: "x"}, {Wire: "b", Why: "y"}, {Wire: "c", Why: "x"}}
 	if got := bulk.LeftText(left); got != "a and c: x; b: y" {
 		t.Errorf("%q", got)
+	}
+}
+
+// A return goes once the wire that names it is gone, however long the chain; what is removed is told in the order of the harness. A
+// current may be 0 and 1,000 A, and the size asked for twice is a change of nothing.
+func TestRemoveAndSetAtTheirEdges(t *testing.T) {
+	s := calctest.Built(t, fan("cavities = [\"1\", \"2\", \"3\", \"4\"]", 500, `a BOX:1 L1:1 22`, `b BOX:2 L1:2 22 return="a"`,
+		`c BOX:3 L1:3 22 return="b" amps=2.0`, `d BOX:4 L1:4 22 return="c"`))
+	got, err := bulk.Remove(s, []string{"c", "a", "d", "b"})
+	if err != nil || strings.Join(got.Wires, " ") != "a b c d" || len(got.Left) != 0 || len(got.H.Wires) != 0 ||
+		got.Says != "4 wires removed: a, b, c and d" {
+		t.Errorf("%v %+v", err, got)
+	}
+	got, err = bulk.Remove(s, []string{"b", "a", "c"}) // d names c, so all stay
+	if err != nil || len(got.Wires) != 0 || len(got.Left) != 3 || got.H != s.H || got.Says != "0 wires removed: none" {
+		t.Errorf("%v %+v", err, got)
+	}
+	got, err = bulk.Remove(s, []string{"d", "b"}) // c stays, and names b
+	if err != nil || strings.Join(got.Wires, " ") != "d" || len(got.Left) != 1 || got.Left[0].Wire != "b" {
+		t.Errorf("%v %+v", err, got)
+	}
+	for _, c := range []struct {
+		amps unit.Ampere
+		fail string
+	}{{0, ""}, {1000, ""}, {-0.01, "-0.01 A is out of range: 0 to 1000 A"}, {1000.01, "1000.01 A is out of range: 0 to 1000 A"}} {
+		got, err := bulk.Set(s, []string{"a", "c"}, bulk.Change{Amps: model.Some(c.amps)})
+		if c.fail != "" {
+			if err == nil || err.Error() != c.fail {
+				t.Errorf("%v: %v", c.amps, err)
+			}
+			continue
+		}
+		want := fmt.Sprintf("2 wires: %v A", c.amps)
+		if err != nil || got.Says != want || !wire(t, got.H, "a").Amps.Set || wire(t, got.H, "c").Amps.V != c.amps {
+			t.Errorf("%v %+v, want %s", err, got, want)
+		}
+	}
+	got, err = bulk.Set(s, []string{"a", "c"}, bulk.Change{Size: model.Some("22")})
+	if err != nil || got.H != s.H || got.Says != "0 wires: 22 AWG; 2 had it already" || wire(t, got.H, "c").Amps.V != 2 {
+		t.Errorf("%v %+v", err, got)
+	}
+	got, err = bulk.Set(s, []string{"c"}, bulk.Change{Size: model.Some("20")}) // what is not given stays
+	if w := wire(t, got.H, "c"); err != nil || w.Amps.V != 2 || w.Size != "20" || w.Return.V != "b" {
+		t.Errorf("%v %+v", err, w)
 	}
 }

@@ -82,7 +82,8 @@ func TestAssignAgainstEveryWay(t *testing.T) {
 		var ks []kind
 		var rooms []room
 		for range 1 + d.IntN(3) {
-			ks = append(ks, kind{over: unit.Millimetre(1 + d.IntN(4)), count: 1 + d.IntN(2), from: catalogue.Origin{Standing: catalogue.House}})
+			ks = append(ks, kind{over: unit.Millimetre(1 + d.IntN(4)), count: 1 + d.IntN(2),
+				from: catalogue.Origin{Standing: catalogue.House}})
 		}
 		for range 1 + d.IntN(3) {
 			least := 1 + d.IntN(4)
@@ -185,7 +186,8 @@ func TestOrderOfWhatFits(t *testing.T) {
 	}{
 		{"fewest free, then qualified, then what the weakest contact carries; a seal that does not suit is last whatever its shell",
 			[]catalogue.Insert{a("a", 9, 0, "s 4"), a("b", 9, 0, "s 3"), a("c", 9, 0, "m 3"), a("d", 9, 1, "m 3"), a("e", 9, 2, "m 3"),
-				a("f", 9, 0, "m 2", "s 1"), a("g", 9, 0, "s 1", "m 2"), a("h", 5, 0, "wide 2"), a("i", 7, 0, "s 5"), a("j", 9, 0, "m 2", "n 1")},
+				a("f", 9, 0, "m 2", "s 1"), a("g", 9, 0, "s 1", "m 2"), a("h", 5, 0, "wide 2"), a("i", 7, 0, "s 5"), a("j", 9, 0, "m 2",
+					"n 1")},
 			"i 3; c 1; j 1; b 1; f 1; g 1; d 1; e 1; a 2; h 0 seals 2 > i +3"},
 		{"the next larger shell, not the largest, and never one that leaves as few",
 			[]catalogue.Insert{a("a", 9, 0, "s 3"), a("b", 9, 0, "s 4"), a("c", 10, 0, "s 3"), a("d", 11, 0, "s 5"), a("e", 13, 0, "s 9")},

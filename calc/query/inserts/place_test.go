@@ -45,7 +45,8 @@ func TestHoldersInOrder(t *testing.T) {
 		s := calctest.Built(t, c.text)
 		var got []string
 		for _, h := range holders(s, 0) {
-			text := fmt.Sprintf("%s %s %.1f %s", h.cavity, h.wire.Size, float64(h.wire.OverMM), [...]string{"wire", "drain", "kept"}[h.role])
+			text := fmt.Sprintf("%s %s %.1f %s", h.cavity, h.wire.Size, float64(h.wire.OverMM), [...]string{"wire", "drain",
+				"kept"}[h.role])
 			if h.role == ForSpare {
 				text = h.cavity + " kept"
 			} else if h.wire.Count != 1 || h.wire.Spec != "AS22759/32" {
@@ -73,7 +74,8 @@ func TestWantedBySort(t *testing.T) {
 		return holder{role: role, wire: Wire{Spec: spec, Size: size, OverMM: over, Count: 1}}
 	}
 	w := wantOf([]holder{at(ForWire, "x", "22", 0), at(ForDrain, "x", "22", 0), at(ForWire, "y", "22", 0), at(ForSpare, "", "", 0),
-		at(ForWire, "x", "20", 0), at(ForWire, "x", "22", 1), at(ForWire, "x", "20", 0), at(ForDrain, "x", "22", 0), at(ForDrain, "x", "20", 0),
+		at(ForWire, "x", "20", 0), at(ForWire, "x", "22", 1), at(ForWire, "x", "20", 0), at(ForDrain, "x", "22", 0), at(ForDrain, "x",
+			"20", 0),
 		at(ForSpare, "", "", 0), at(ForWire, "x", "22", 1), at(ForWire, "x", "20", 0)})
 	want := "[{x 20 0 3} {x 22 1 2} {x 22 0 1} {y 22 0 1}] [{x 22 0 2} {x 20 0 1}] 2"
 	if got := fmt.Sprint(w.Wires, w.Drains, w.Spares); got != want {
