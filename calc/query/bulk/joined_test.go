@@ -56,27 +56,32 @@ func TestTheOneWireOfASplice(t *testing.T) {
 			fan("cavities = [\"3\", \"2\", \"1\"]", 500, `a BOX:3 L1:1 22 amps=0.1 colour="6"`,
 				`b BOX:2 L1:2 22 amps=0.2 colour="5" role="ground" safety=true`),
 			[]string{"b", "a"}, "b2 BOX:3 S1 ground   0.3 true safety=true",
-			"splice S1 at J2 joins a and b; wire b2, 22 AWG, goes on to BOX:3. This sheet gives no electrical figures for it: its size is " +
+			"splice S1 at J2 joins a and b; wire b2, 22 AWG, goes on to BOX:3. This sheet gives no electrical figures for it: its size " +
+				"is " +
 				"that of the thickest"},
 		{"for an aircraft nothing is rated", strings.Replace(fan(sixOf20, 500, `a BOX:1 L1:1 22 amps=900.0`, `b BOX:2 L1:2 20 amps=0.2`),
 			"format = 1\n", "format = 1\n[harness]\nuse = \"aircraft\"\n", 1),
 			[]string{"b", "a"}, "b2 BOX:1 S1    900.2 true safety=false",
-			"splice S1 at J2 joins a and b; wire b2, 20 AWG, goes on to BOX:1. This sheet gives no electrical figures for it: its size is " +
+			"splice S1 at J2 joins a and b; wire b2, 20 AWG, goes on to BOX:1. This sheet gives no electrical figures for it: its size " +
+				"is " +
 				"that of the thickest"},
 		{"no current is entered for two: the size of the thickest",
 			fan("cavities = [\"1\", \"2\", \"3\"]", 500, `a BOX:1 L1:1 22`, `b BOX:2 L1:2 18 amps=1.0`, `c BOX:3 L2:2 20`),
 			[]string{"a", "b", "c"}, "c2 BOX:1 S1    0 false safety=false",
-			"splice S1 at J1 joins a, b and c; wire c2, 18 AWG, goes on to BOX:1. The current of a and c is not entered: its size is that " +
+			"splice S1 at J1 joins a, b and c; wire c2, 18 AWG, goes on to BOX:1. The current of a and c is not entered: its size is " +
+				"that " +
 				"of the thickest"},
 		{"then the first cavity that takes the thickest",
 			fan("cavities = [\"1\", \"2\"]\ncontacts = { \"20\" = [\"1\"], \"16\" = [\"2\"] }", 500, `a BOX:1 L1:1 22`, `b BOX:2 L1:2 16`),
 			[]string{"a", "b"}, "b2 BOX:2 S1    0 false safety=false",
-			"splice S1 at J2 joins a and b; wire b2, 16 AWG, goes on to BOX:2. The current of a and b is not entered: its size is that of " +
+			"splice S1 at J2 joins a and b; wire b2, 16 AWG, goes on to BOX:2. The current of a and b is not entered: its size is that " +
+				"of " +
 				"the thickest"},
 		{"and the first of all where none does",
 			fan(sixOf20, 500, `a BOX:2 L1:1 22`, `b BOX:1 L1:2 12`),
 			[]string{"a", "b"}, "b2 BOX:1 S1    0 false safety=false",
-			"splice S1 at J2 joins a and b; wire b2, 12 AWG, goes on to BOX:1. The current of a and b is not entered: its size is that of " +
+			"splice S1 at J2 joins a and b; wire b2, 12 AWG, goes on to BOX:1. The current of a and b is not entered: its size is that " +
+				"of " +
 				"the thickest"},
 		{"14 AWG does, and only the contact of size 12 takes it",
 			fan("cavities = [\"1\", \"2\", \"3\"]\ncontacts = { \"20\" = [\"1\", \"2\"], \"12\" = [\"3\"] }", 10000,
@@ -95,7 +100,8 @@ func TestTheOneWireOfASplice(t *testing.T) {
 		{"wires that end at a splice part there",
 			fan("cavities = [\"1\", \"2\"]", 500, `a BOX:1 S0 22`, `b S0 BOX:2 22`),
 			[]string{"a", "b"}, "b2 BOX:1 S1    0 false safety=false",
-			"splice S1 at J1 joins a and b; wire b2, 22 AWG, goes on to BOX:1. The current of a and b is not entered: its size is that of " +
+			"splice S1 at J1 joins a and b; wire b2, 22 AWG, goes on to BOX:1. The current of a and b is not entered: its size is that " +
+				"of " +
 				"the thickest"},
 	} {
 		s := calctest.Built(t, c.text)
@@ -175,7 +181,8 @@ func TestSpliceInABranchThatLaysOthers(t *testing.T) {
 		t.Errorf("%+v", l)
 	}
 	at := strings.Replace(text, "id = \"R\"\nfrom = \"J1\"\nto = \"J2\"\nlength_mm = 100\n",
-		"id = \"R\"\nfrom = \"J1\"\nto = \"J2\"\nlength_mm = 100\n[[branch.layer]]\nof = [\"a\"]\n[[branch.layer]]\nof = [\"x\", \"b\", \"y\"]\n", 1)
+		"id = \"R\"\nfrom = \"J1\"\nto = \"J2\"\nlength_mm = 100\n[[branch.layer]]\nof = [\"a\"]\n[[branch.layer]]\nof = [\"x\", \"b\", "+
+			"\"y\"]\n", 1)
 	got, err = bulk.SpliceOf(calctest.Built(t, at), bulk.SpliceAsk{Wires: []string{"a", "b"}, Common: "BOX", At: "J1"})
 	if err != nil {
 		t.Fatal(err)
@@ -194,7 +201,8 @@ func TestWhatCannotBeSpliced(t *testing.T) {
 		"[[unit]]\nid = \"U\"\nwires = [\"c\"]\n[[feed]]\nid = \"F\"\nwires = [\"a\"]\n[[feed]]\nid = \"G\"\nwires = [\"e\", \"g\"]\n")
 	short := calctest.Built(t,
 		"format = 1\n[[termination]]\nid = \"A\"\n[[termination]]\nid = \"Z\"\n[[wire]]\nid = \"1\"\nfrom = \"A:1\"\n"+
-			"to = \"Z:1\"\nspec = \"AS22759/32\"\nsize = \"22\"\n[[wire]]\nid = \"2\"\nfrom = \"Z:2\"\nto = \"A:2\"\nspec = \"AS22759/32\"\n"+
+			"to = \"Z:1\"\nspec = \"AS22759/32\"\nsize = \"22\"\n[[wire]]\nid = \"2\"\nfrom = \"Z:2\"\nto = \"A:2\"\nspec = "+
+			"\"AS22759/32\"\n"+
 			"size = \"22\"\n[[branch]]\nid = \"T\"\nfrom = \"A\"\nto = \"Z\"\nlength_mm = 100\n")
 	for _, c := range []struct {
 		s    *sheet.Sheet

@@ -16,7 +16,8 @@ import (
 
 // forked is a trunk T from A to J, from where U goes to Y and V to Z. Wires are "id from to size keys…".
 func forked(trunk string, wires ...string) string {
-	text := "format = 1\n[rules]\nspares_wanted = 3\n[[termination]]\nid = \"A\"\n[[termination]]\nid = \"Y\"\n[[termination]]\nid = \"Z\"\n" +
+	text := "format = 1\n[rules]\nspares_wanted = 3\n[[termination]]\nid = \"A\"\n[[termination]]\nid = \"Y\"\n[[termination]]\nid = " +
+		"\"Z\"\n" +
 		"[[breakout]]\nid = \"J\"\n"
 	for _, w := range wires {
 		f := strings.Fields(w)
@@ -30,7 +31,8 @@ func forked(trunk string, wires ...string) string {
 		}
 	}
 	return text + "[[branch]]\nid = \"T\"\nfrom = \"A\"\nto = \"J\"\nlength_mm = 400.0\n" + trunk +
-		"[[branch]]\nid = \"U\"\nfrom = \"J\"\nto = \"Y\"\nlength_mm = 100.0\n[[branch]]\nid = \"V\"\nfrom = \"J\"\nto = \"Z\"\nlength_mm = 100.0\n"
+		"[[branch]]\nid = \"U\"\nfrom = \"J\"\nto = \"Y\"\nlength_mm = 100.0\n[[branch]]\nid = \"V\"\nfrom = \"J\"\nto = \"Z\"\n" +
+		"length_mm = 100.0\n"
 }
 
 // ids are the wires of a harness, in the order of the file.
@@ -105,7 +107,8 @@ func TestOrderOfTakingOut(t *testing.T) {
 // What a point is planned from has no spares that nobody counted, and no lay-up unless something is held there; the harness of a point
 // has the rules of the file, the lay-up of the point, and its tube in the first sheath that names one.
 func TestHarnessOfACount(t *testing.T) {
-	covers := "[[branch.cover]]\nwhat = \"braid\"\npart = \"own\"\nthick_mm = 0.5\n[[branch.cover]]\nwhat = \"sheath\"\npart = \"AS23053/16 12.7\"\n" +
+	covers := "[[branch.cover]]\nwhat = \"braid\"\npart = \"own\"\nthick_mm = 0.5\n[[branch.cover]]\nwhat = \"sheath\"\npart = " +
+		"\"AS23053/16 12.7\"\n" +
 		"[[branch.cover]]\nwhat = \"sheath\"\npart = \"AS23053/16 19.1\"\n"
 	layers := "[[branch.layer]]\nof = [\"a\"]\n%s[[branch.layer]]\nof = [\"b\", \"c\"]\n"
 	wires := []string{"a A:1 Z:1 22", "b A:2 Z:2 22", "c A:3 Z:3 22"}

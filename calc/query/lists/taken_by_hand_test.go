@@ -8,6 +8,7 @@ import (
 	"testing"
 
 	"contralay/calc/calctest"
+	"contralay/calc/formula/crimp"
 	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/catalogue"
@@ -268,5 +269,89 @@ func TestContactsToBuy(t *testing.T) {
 	maps.Copy(took, sampleWires(s))
 	if len(took) != 2 || took[[2]string{"x", "22"}] != 6 || took[[2]string{"x", "20"}] != 3 {
 		t.Errorf("%v", took)
+	}
+}
+
+// Covers by the metre: what is no tube of the catalogue as long as it lies, 530 − 30 = 500 mm, a tube as it is cut; a part on two
+// branches once, and sleeves before sheaths before braids, each by part.
+func TestBillOfCovers(t *testing.T) {
+	tube := model.Some(catalogue.Tube{ID: "tube"})
+	s := &sheet.Sheet{Cat: &catalogue.Catalogue{Tubes: []catalogue.Tube{{ID: "tube", ShelfLabel: "tube 9.5 / 4.8"}}},
+		Branches: []sheet.Branch{
+			{Sheath: sheet.Sheath{Part: "own", FromMM: 30, ToMM: 530}, Covers: []sheet.Covered{
+				{What: model.CoverBraid, FromMM: 10, ToMM: 260}, {What: model.CoverTape, FromMM: 0, ToMM: 500},
+				{What: model.CoverSleeve, Part: "tube", Tube: tube, CutMM: 120, FromMM: 10, ToMM: 110}}},
+			{Sheath: sheet.Sheath{Part: "tube", Tube: tube, CutMM: 310, FromMM: 0, ToMM: 300}, Covers: []sheet.Covered{
+				{What: model.CoverBraid, FromMM: 0, ToMM: 100}, {What: model.CoverBraid, Part: "fine", FromMM: 50, ToMM: 150},
+				{What: model.CoverSleeve, Part: "tube", Tube: tube, CutMM: 130}}}, {}, {Sheath: sheet.Sheath{Part: "tube", Tube: tube}}}}
+	var got []string
+	for _, r := range billCovers(s) {
+		got = append(got, strings.TrimSpace(fmt.Sprintf("%s %s %v %v %s", r.Group, r.Part, r.Need, r.Order, r.Says)))
+		if !r.Metres {
+			t.Errorf("%+v", r)
+		}
+	}
+	if want := []string{"sleeve tube 0.3 0.3 tube 9.5 / 4.8", "sheath own 0.5 0.6", "sheath tube 0.4 0.4 tube 9.5 / 4.8",
+		"braid as stocked 0.4 0.4", "braid fine 0.1 0.2"}; !slices.Equal(got, want) {
+		t.Errorf("%q\nwant %q", got, want)
+	}
+}
+
+// Tape counts as from memory unless the shop says both how thick and how wide it is; a layer that the lay-up does not name is bound by
+// nothing.
+func TestTapeOfThisShop(t *testing.T) {
+	some := model.Some[unit.Millimetre]
+	for _, c := range []struct {
+		thick, wide model.Opt[unit.Millimetre]
+		want        catalogue.Standing
+	}{{some(0.1), some(10), ""}, {some(0.1), model.Opt[unit.Millimetre]{}, catalogue.Memory}, {model.Opt[unit.Millimetre]{}, some(10),
+		catalogue.Memory}} {
+		s := &sheet.Sheet{H: &model.Harness{Branches: []model.Branch{{ID: "T", LengthMM: 1000}}}, Branches: []sheet.Branch{
+			{Layers: []sheet.Layer{{OverMM: 4}, {OverMM: 8}}, As: []model.Layer{{BindMM: some(0.2)}}}}}
+		s.Limits.TapeMM, s.Limits.TapeWideMM = 0.1, 10
+		s.H.Rules.TapeMM, s.H.Rules.TapeWideMM = c.thick, c.wide
+		if got := billTape(s); len(got) != 1 || got[0].Standing != c.want || !strings.HasSuffix(got[0].Says, ": binder of T") {
+			t.Errorf("%+v: %+v", c, got)
+		}
+	}
+}
+
+// Samples are crimped once for contacts of one part, whichever end has pins; each takes 150 mm of its wire: three of 22 AWG, 450 mm, on
+// the colour that there is most of. 1,000 mm are with a tenth more 1,100, and 1,550 with them. A step of the tool is that of its frame.
+func TestSamplesOfCrimps(t *testing.T) {
+	text := "format = 1\n[[termination]]\nid = \"P\"\ncontacts = { \"20\" = [\"1\", \"2\", \"3\"] }\ncavities = [\"1\", \"2\", \"3\"]\n" +
+		"gender = \"pin\"\n" +
+		"[[termination]]\nid = \"Q\"\ncontacts = { \"20\" = [\"1\", \"2\", \"3\"] }\ncavities = [\"1\", \"2\", \"3\"]\ngender = " +
+		"\"socket\"\n"
+	for k, colour := range []string{"5", "6", "6"} {
+		text += fmt.Sprintf("[[wire]]\nid = \"%d\"\nfrom = \"P:%d\"\nto = \"Q:%d\"\nspec = \"AS22759/32\"\nsize = \"22\"\ncolour = %q\n",
+			k, k+1, k+1, colour)
+	}
+	s := calctest.Built(t, text+"[[branch]]\nid = \"T\"\nfrom = \"P\"\nto = \"Q\"\nlength_mm = 400.0\nmake = \"straight\"\n")
+	rows := BuyList(s)
+	if len(rows) != 2 || rows[0].Samples+rows[1].Samples != 3 || rows[0].Wired != 3 || rows[1].Wired != 3 {
+		t.Errorf("%+v", rows)
+	}
+	for k := range s.Wires {
+		s.Wires[k].Cut = 500
+	}
+	var got []string
+	for _, r := range billWire(s) {
+		got = append(got, fmt.Sprintf("%s %v %v %s", r.Colour, r.Need, r.Order, r.Says))
+	}
+	if want := []string{"5 0.5 0.6 ", "6 1 1.6 with 3 sample crimps"}; !slices.Equal(got, want) {
+		t.Errorf("%q, want %q", got, want)
+	}
+	s = calctest.Built(t, strings.Replace(strings.Replace(text,
+		"contacts = { \"20\" = [\"1\", \"2\", \"3\"] }\ncavities = [\"1\", \"2\", \"3\"]\n",
+		"insert = \"14-35\"\n", 1), "gender = \"pin\"", "gender = \"pin\"\nname = \"x\"", 1))
+	r, ok := CrimpOf(s, 0, "1")
+	step, guess, known := crimp.Setting(r.Tool.V.Frame, 22)
+	if !ok || !r.Tool.Set || !known || r.Step != step || r.StepGuess != guess || step == 0 {
+		t.Errorf("%+v, want step %d", r, step)
+	}
+	// A branch without a boot needs no adhesive.
+	if rows := billAdhesive(s); rows != nil {
+		t.Errorf("%+v", rows)
 	}
 }

@@ -106,7 +106,8 @@ func TestShellsOfShields(t *testing.T) {
 		Wires: []model.Wire{{ID: "a", From: some("P:1"), To: some("Q:1")}, {ID: "b", From: some("Q:2"), To: some("S")},
 			{ID: "c", From: some("S"), To: some("P:3")}},
 		Units: []model.Unit{shielded("U", "shell", "shell", "a"), shielded("V", "shell", "shell", "b"), shielded("W", "shell", "cut"),
-			shielded("X", "shell", "cut", "nowhere"), shielded("Y", "cut", "shell", "a"), shielded("R", "shell", "shell", "c"), {ID: "Z", Wires: []string{"a"},
+			shielded("X", "shell", "cut", "nowhere"), shielded("Y", "cut", "shell", "a"), shielded("R", "shell", "shell", "c"), {ID: "Z",
+				Wires:     []string{"a"},
 				DrainFrom: some("shell")}}}
 	s := &sheet.Sheet{H: h, Index: model.NewIndex(h)}
 	var got []string
