@@ -12,6 +12,7 @@ import (
 	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/catalogue"
+	"contralay/model/unit"
 )
 
 // forked is a trunk T from A to J, from where U goes to Y and V to Z. Wires are "id from to size keys…".
@@ -279,5 +280,34 @@ func TestEverythingInTheKey(t *testing.T) {
 		if spare(x) == spare(s) {
 			t.Errorf("%s: the same key of spares", what)
 		}
+	}
+}
+
+// Of several greater counts that come out thinner the thinnest is told, of as thin ones the first; and what is not worked out has none.
+func TestThinnestOfMore(t *testing.T) {
+	a := func(over unit.Millimetre, rings int) Point { p := pt(over, "", 1, 6); p.Rings = rings; return p }
+	for _, c := range []struct {
+		s       *Strip
+		as      int
+		fillers bool
+	}{
+		{stripOf(Wires, 4, 4, "", a(6, 0), a(5.5, 0), a(5, 2), a(5.4, 3)), 6, true},
+		{stripOf(Wires, 4, 4, "", a(6, 0), a(5, 0), a(5, 2), a(5.4, 3)), 5, false},
+		{stripOf(Wires, 4, 4, "", a(6, 0), a(5.5, 1), a(5.2, 1), a(5, 2)), 7, false},
+		{stripOf(Wires, 4, 4, "", a(6, 0), unknown, noLayUp, a(6.1, 3)), 0, false},
+		{stripOf(Wires, 4, 4, "", noLayUp, a(5, 1)), 0, false}, {stripOf(Wires, 4, 4, "", unknown, a(5, 1)), 0, false},
+		{stripOf(Wires, 4, 4, "", a(6, 0), a(5.99, 1)), 0, false}, // no thinner by what is shown
+	} {
+		if as, fillers := c.s.Fillable(4); as != c.as || fillers != c.fillers {
+			t.Errorf("%d, %v; want %d, %v", as, fillers, c.as, c.fillers)
+		}
+	}
+	none := stripOf(Wires, 4, 4, "", unknown, a(5, 1))
+	if n, known := none.Fits(); n != 0 || known {
+		t.Errorf("%d fit: %v", n, known)
+	}
+	if none.Odd(4, unit.MM) != "" || none.Comes(4, unit.MM) != "" || (Point{}).Centre() != 0 || (Point{Branch: &sheet.Branch{}}).Centre() != 0 ||
+		(Point{}).built() != 0 {
+		t.Error("something is said of what is not worked out")
 	}
 }
