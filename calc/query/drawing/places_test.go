@@ -32,7 +32,7 @@ func far(a, b drawing.Point) float64 { return math.Hypot(float64(a.X-b.X), float
 func TestWhereEverythingLies(t *testing.T) {
 	splice := func(id, more string) string { return "[[splice]]\nid = \"" + id + "\"\nat = \"J\"\n" + more }
 	s := calctest.Built(t, chain("", splice("S", "")+splice("R", "toward = \"T\"\noffset_mm = 30.0\n")+splice("Q",
-		"toward = \"U\"\noffset_mm = 50.0\n")+
+		"toward = \"U\"\noffset_mm = 50.0\n")+splice("P", "offset_mm = 40.0\n")+
 		"[[splice]]\nid = \"N\"\nat = \"K\"\n"))
 	d := drawing.Of(s)
 	ends := map[string]drawing.End{}
@@ -61,7 +61,7 @@ func TestWhereEverythingLies(t *testing.T) {
 	for _, x := range d.Sleeves {
 		got = append(got, fmt.Sprintf("%s %q %v %.0f", x.ID, x.Branch, x.Station, far(x.At, j.At)))
 	}
-	if want := `S "" 400 0; R "T" 370 30; Q "U" 50 50`; strings.Join(got, "; ") != want {
+	if want := `S "" 400 0; R "T" 370 30; Q "U" 50 50; P "" 400 0`; strings.Join(got, "; ") != want {
 		t.Errorf("%q, want %s", got, want)
 	}
 	notes := fmt.Sprint(d.Notes)
@@ -98,6 +98,29 @@ func TestEndByItsDatum(t *testing.T) {
 		if e.ID != "A" || float64(e.FrontMM) != c.front || float64(e.BackMM) != c.back || float64(e.BootMM) != c.boot ||
 			e.BootAt.Set != c.points || e.Guess {
 			t.Errorf("%s: %+v", keys, e)
+		}
+	}
+}
+
+// What does not fit its board is broken in the longest straight first, a millimetre more than lacks, in its middle, and 250 mm of it stay:
+// of 1,000 and 3,000 mm in a row on 3,700 mm 301 of the longer; on 1,100 mm all but 250 of it, and 151 of the other.
+func TestWhereItIsBroken(t *testing.T) {
+	for _, c := range []struct {
+		wide       float64
+		first, all [2]float64 // where T and U are broken; 0, 0 where they are not
+	}{{5000, [2]float64{}, [2]float64{}}, {3700, [2]float64{}, [2]float64{1349.5, 1650.5}}, {1100, [2]float64{424.5, 575.5},
+		[2]float64{125, 2875}}} {
+		text := "format = 1\n[board]\nwidth_mm = " + fmt.Sprint(c.wide) +
+			".0\ndatum = \"A\"\n[[termination]]\nid = \"A\"\n[[termination]]\nid = \"B\"\n" +
+			"[[breakout]]\nid = \"J\"\n[[branch]]\nid = \"T\"\nfrom = \"A\"\nto = \"J\"\nlength_mm = 1000.0\n" +
+			"[[branch]]\nid = \"U\"\nfrom = \"J\"\nto = \"B\"\nlength_mm = 3000.0\n"
+		d := drawing.Of(calctest.Built(t, text))
+		for k, want := range [][2]float64{c.first, c.all} {
+			b := d.Branches[k].Break
+			if got := [2]float64{float64(b.V.From), float64(b.V.To)}; math.Abs(got[0]-want[0]) > 1e-6 ||
+				math.Abs(got[1]-want[1]) > 1e-6 || b.Set != (want[1] > 0) {
+				t.Errorf("on %v mm %s is broken %v, want %v", c.wide, d.Branches[k].ID, got, want)
+			}
 		}
 	}
 }
