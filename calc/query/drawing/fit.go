@@ -42,10 +42,14 @@ func fitted(s *sheet.Sheet, t outline.Tree, d *Drawing) outline.Plan {
 // largest is the most that is drawn at full size, mm: no board is as large (no source).
 const largest unit.Millimetre = 50_000
 
-// within is what the lines of a plan lie within, its datum among them, which lies at the origin.
+// within is what the lines of a plan lie within.
 func within(p outline.Plan) (low, high Point) {
+	first := true
 	for _, l := range p.Lines {
 		for _, at := range l.Points(1) {
+			if first {
+				low, high, first = at, at, false
+			}
 			low = Point{X: min(low.X, at.X), Y: min(low.Y, at.Y)}
 			high = Point{X: max(high.X, at.X), Y: max(high.Y, at.Y)}
 		}
