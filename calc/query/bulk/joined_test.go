@@ -349,3 +349,16 @@ func TestRemoveAndSetAtTheirEdges(t *testing.T) {
 		t.Errorf("%v %+v", err, w)
 	}
 }
+
+// A pair that begins and ends in one box: its shield takes two cavities there, the next free behind the last of the pair, not one twice.
+func TestBothDrainsInOneBox(t *testing.T) {
+	s := calctest.Built(t, fan("cavities = [\"1\", \"2\", \"3\", \"4\", \"5\", \"6\"]", 500, "a BOX:1 BOX:2 22", "b BOX:3 BOX:4 22"))
+	got, err := bulk.UnitOf(s, bulk.UnitAsk{Wires: []string{"a", "b"}, Shield: true, DrainFrom: bulk.DrainCavity,
+		DrainTo: bulk.DrainCavity})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if u := got.H.Units[0]; u.DrainFrom.V != "BOX:5" || u.DrainTo.V != "BOX:6" {
+		t.Errorf("%+v", u)
+	}
+}

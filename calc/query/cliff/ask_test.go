@@ -306,7 +306,8 @@ func TestThinnestOfMore(t *testing.T) {
 	if n, known := none.Fits(); n != 0 || known {
 		t.Errorf("%d fit: %v", n, known)
 	}
-	if none.Odd(4, unit.MM) != "" || none.Comes(4, unit.MM) != "" || (Point{}).Centre() != 0 || (Point{Branch: &sheet.Branch{}}).Centre() != 0 ||
+	if none.Odd(4, unit.MM) != "" || none.Comes(4, unit.MM) != "" || (Point{}).Centre() != 0 ||
+		(Point{Branch: &sheet.Branch{}}).Centre() != 0 ||
 		(Point{}).built() != 0 {
 		t.Error("something is said of what is not worked out")
 	}

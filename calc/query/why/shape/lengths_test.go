@@ -65,6 +65,9 @@ func TestEachFigureOfTheWires(t *testing.T) {
 			"thickest wire, b 1.2, factor of the circle round 2 equal wires 2, braid 0.3, jacket 0.2", 2.9},
 		{why.Figure{What: "component.over", Part: "V"}, nil, 2.4, "thickest wire, c 1.2, factor of the circle round 3 equal wires 2.155",
 			1.2 * (1 + 2/math.Sqrt(3))},
+		// Of two as thick the first of the unit is named.
+		{why.Figure{What: "component.over", Part: "V"}, func(s *sheet.Sheet) { s.H.Units[1].Wires = []string{"c", "a"} }, 2.4,
+			"thickest wire, c 1.2, factor of the circle round 2 equal wires 2", 2.4},
 		{why.Figure{What: "wire.finished", Of: "a"}, nil, 600, "twist in unit U 1.02, loop at P:1 20, loop at Q:1 30, " +
 			"way to splices away from their breakout 0, run in T 300, run in L 300", 1.02*600 + 50},
 		{why.Figure{What: "wire.finished", Of: "c"}, func(s *sheet.Sheet) { s.H.Units = s.H.Units[:1] }, 440,
@@ -206,6 +209,18 @@ func TestWhereASheathEnds(t *testing.T) {
 			if _, ok := Makers[what](e, why.Figure{What: what, Of: of, Part: id}); ok {
 				t.Errorf("%s of %s", what, of)
 			}
+		}
+	}
+	// A loop that the file gives is given; one that it does not is a rule.
+	for _, c := range []struct {
+		text, source string
+		mm           float64
+	}{{text, "rule, common practice", 0}, {strings.Replace(text, "id = \"A\"\n", "id = \"A\"\nloop_mm = 33.0\n", 1), "given in the file",
+		33}} {
+		at := calc.Build(calctest.Parse(t, c.text), s.Base, nil)
+		w, ok := loopOf(why.New(at, Makers), why.Figure{What: "loop.length", Of: "A"})
+		if !ok || w.In[0].Source != c.source || c.mm > 0 && w.Value != c.mm || w.Made() != w.Value || w.Says == "" {
+			t.Errorf("%+v, want %s", w, c.source)
 		}
 	}
 	b := &s.Branches[0]
