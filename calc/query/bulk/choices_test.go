@@ -99,10 +99,12 @@ func TestSpliceWithoutACurrent(t *testing.T) {
 	if got.Says != want {
 		t.Errorf("%q, want %q", got.Says, want)
 	}
-	// 400 A are more than any size of the table bears.
+	// 400 A are more than any size of the table bears. None is marked safety-critical now: such a wire is not rated at all.
 	h = s.H
 	for _, id := range []string{"101", "102", "103"} {
-		h = h.EditWire(s.Index.Wire[id], func(w *model.Wire) { w.Amps = model.Some[unit.Ampere](400) })
+		h = h.EditWire(s.Index.Wire[id], func(w *model.Wire) {
+			w.Amps, w.Safety = model.Some[unit.Ampere](400), model.Opt[bool]{}
+		})
 	}
 	got, err = bulk.SpliceOf(sheetAs(t, h), bulk.SpliceAsk{Wires: []string{"101", "102", "103"}})
 	if err != nil || !strings.HasSuffix(got.Says, "No size satisfies 1200 A there: see its page") {

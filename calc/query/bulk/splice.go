@@ -307,13 +307,16 @@ func (j *joining) joined(h *model.Harness, w model.Wire, cavity string) (*model.
 // then the thickest that a cavity takes is given.
 func (j *joining) sized(w model.Wire) (cavity, size, why string) {
 	s := j.s
-	if !w.Amps.Set {
+	if unrated := s.Unrated || w.Safety.V; unrated || !w.Amps.Set {
+		if unrated {
+			why = "This sheet gives no electrical figures for it: its size is that of the thickest"
+		}
 		for _, c := range j.free {
 			if ends.Takes(s, j.term, c, w.Spec, w.Size) {
-				return c, w.Size, ""
+				return c, w.Size, why
 			}
 		}
-		return j.free[0], w.Size, ""
+		return j.free[0], w.Size, why
 	}
 	fallback := ""
 	tried := map[string]bool{}

@@ -59,22 +59,20 @@ func noRoom(s *sheet.Sheet, i int) string {
 	}
 	like := &s.H.Wires[sizes[0]]
 	for _, place := range []string{s.H.Branches[i].From, s.H.Branches[i].To} {
-		free, takes := 0, 0
+		free, takes := false, false
 		for t := range s.Terms {
 			way, there := s.Index.Between(s.H.Terminations[t].ID, place)
 			if !there || slices.Contains(way, i) { // it lies at the other end
 				continue
 			}
 			for _, c := range s.Terms[t].Free {
-				if free++; ends.Takes(s, t, c, like.Spec, like.Size) {
-					takes++
-				}
+				free, takes = true, takes || ends.Takes(s, t, c, like.Spec, like.Size)
 			}
 		}
 		switch {
-		case free == 0:
+		case !free:
 			return fmt.Sprintf("No spare can be added: no cavity is free at the %s end", place)
-		case takes == 0:
+		case !takes:
 			return fmt.Sprintf("No spare can be added: no free cavity at the %s end takes size %s", place,
 				catalogue.CanonicalSize(like.Size))
 		}

@@ -68,10 +68,10 @@ func (p Point) Round() int {
 
 // Centre is how many pieces the centre holds, a rod in its middle not counted.
 func (p Point) Centre() int {
-	n := 0
 	if p.Branch == nil || len(p.Branch.Layers) == 0 {
-		return n
+		return 0
 	}
+	n := 0
 	for _, m := range p.Branch.Layers[0].Members {
 		if m.Kind != sheet.OfFiller {
 			n++
@@ -262,9 +262,10 @@ func (s *Strip) Fillable(n int) (as int, fillers bool) {
 	if !ok || p.Branch == nil {
 		return 0, false
 	}
+	var least unit.Millimetre // of those that are thinner
 	for k := n + 1; k <= s.Most; k++ {
-		if o, ok := s.Point(k); ok && o.Branch != nil && o.thinner(p) && (as == 0 || o.OverMM < s.points[as-s.Least].OverMM) {
-			as, fillers = k, o.Rings >= k-n
+		if o, ok := s.Point(k); ok && o.Branch != nil && o.thinner(p) && (as == 0 || o.OverMM < least) {
+			least, as, fillers = o.OverMM, k, o.Rings >= k-n
 		}
 	}
 	return as, fillers

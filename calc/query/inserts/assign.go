@@ -117,7 +117,7 @@ func cheapest(price, got [][]int, left, free []int) (way []int, many int) {
 				if price[k][r] < 0 {
 					continue
 				}
-				if d := toKind[k] + price[k][r]; toKind[k] < far && d < toRoom[r] {
+				if d := toKind[k] + price[k][r]; d < toRoom[r] { // never from one that is far
 					toRoom[r], fromKind[r], changed = d, k, true
 				}
 				if d := toRoom[r] - price[k][r]; got[k][r] > 0 && toRoom[r] < far && d < toKind[k] {

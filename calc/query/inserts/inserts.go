@@ -118,13 +118,10 @@ func Rank(cat *catalogue.Catalogue, w Want) Answer {
 	return a
 }
 
-// Better orders arrangements of which nothing else decides: qualified ones first, then those whose
-// contacts carry more.
+// Better orders arrangements of which nothing else decides: those qualified in every series first, then
+// those that lack it in fewer, then those whose contacts carry more.
 func Better(cat *catalogue.Catalogue, x, y catalogue.Insert) int {
-	qx, _ := x.Qualified()
-	qy, _ := y.Qualified()
-	return cmp.Or(cmp.Compare(one(qy), one(qx)), cmp.Compare(len(x.NotQualified), len(y.NotQualified)),
-		cmp.Compare(weakest(cat, y), weakest(cat, x)))
+	return cmp.Or(cmp.Compare(len(x.NotQualified), len(y.NotQualified)), cmp.Compare(weakest(cat, y), weakest(cat, x)))
 }
 
 // weakest is the least current that a contact of an arrangement is tested with; 0 where one is not
@@ -228,16 +225,15 @@ func lacking(ks []kind, got [][]int) []Kind {
 func refused(cat *catalogue.Catalogue, ks []kind, offered map[string]bool) []Refused {
 	var out []Refused
 	for _, k := range ks {
-		taken, thick, thin, fits := false, true, true, false
+		taken, thick, thin := false, true, true
 		for size := range offered {
 			c, _ := cat.Contact(size)
 			taken = taken || taking(cat, c, k) != not
 			tooThick, tooThin := ends.InBarrel(cat, c, k.area)
 			thick, thin = thick && tooThick, thin && tooThin && k.area > 0
-			fits = fits || !tooThick && !tooThin
 		}
 		if !taken {
-			out = append(out, Refused{k.public(k.count), thick && !fits, thin && !fits})
+			out = append(out, Refused{k.public(k.count), thick, thin})
 		}
 	}
 	return out

@@ -131,12 +131,15 @@ func shells(s *sheet.Sheet) []Net {
 	var out []Net
 	for i := range s.H.Units {
 		u := &s.H.Units[i]
+		if !u.Shield.V || len(u.Wires) == 0 {
+			continue
+		}
+		w, ok := s.Index.Wire[u.Wires[0]]
+		if !ok {
+			continue
+		}
 		for k, drain := range []string{u.DrainFrom.V, u.DrainTo.V} {
-			if drain != "shell" || !u.Shield.V || len(u.Wires) == 0 {
-				continue
-			}
-			w, ok := s.Index.Wire[u.Wires[0]]
-			if !ok {
+			if drain != "shell" {
 				continue
 			}
 			text := []string{s.H.Wires[w].From.V, s.H.Wires[w].To.V}[k]

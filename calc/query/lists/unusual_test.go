@@ -103,9 +103,11 @@ func TestShellsOfShields(t *testing.T) {
 		return model.Unit{ID: id, Wires: wires, Shield: model.Some(true), DrainFrom: some(from), DrainTo: some(to)}
 	}
 	h := &model.Harness{Terminations: []model.Termination{{ID: "P"}, {ID: "Q"}}, Splices: []model.Splice{{ID: "S"}},
-		Wires: []model.Wire{{ID: "a", From: some("P:1"), To: some("Q:1")}, {ID: "b", From: some("Q:2"), To: some("S")}},
+		Wires: []model.Wire{{ID: "a", From: some("P:1"), To: some("Q:1")}, {ID: "b", From: some("Q:2"), To: some("S")},
+			{ID: "c", From: some("S"), To: some("P:3")}},
 		Units: []model.Unit{shielded("U", "shell", "shell", "a"), shielded("V", "shell", "shell", "b"), shielded("W", "shell", "cut"),
-			shielded("X", "shell", "cut", "nowhere"), shielded("Y", "cut", "shell", "a"), {ID: "Z", Wires: []string{"a"},
+			shielded("X", "shell", "cut", "nowhere"), shielded("Y", "cut", "shell", "a"), shielded("R", "shell", "shell", "c"), {ID: "Z",
+				Wires:     []string{"a"},
 				DrainFrom: some("shell")}}}
 	s := &sheet.Sheet{H: h, Index: model.NewIndex(h)}
 	var got []string
@@ -118,7 +120,7 @@ func TestShellsOfShields(t *testing.T) {
 			t.Errorf("%+v", n)
 		}
 	}
-	if want := "shell of P: shield of U shell of Q: shield of U shield of V shield of Y"; strings.Join(got, " ") != want {
+	if want := "shell of P: shield of U shield of R shell of Q: shield of U shield of V shield of Y"; strings.Join(got, " ") != want {
 		t.Errorf("%s, want %s", strings.Join(got, " "), want)
 	}
 }

@@ -17,7 +17,8 @@ func Broken(s *sheet.Sheet, i int, layers []model.Layer) int {
 			continue
 		}
 		for _, l := range layers {
-			first, met := -1, false
+			var first int // branch that the first of them goes on in
+			met := false
 			for _, id := range l.Of {
 				next, ok := bundle.NextAt(s, i, end, id)
 				if !ok {

@@ -111,10 +111,8 @@ func wallReading(s *sheet.Sheet, name string, i int, b *model.Build, r model.Rec
 	}
 	under += sh.BeneathMM
 	bore, over := float64(t.RecoveredMM), float64(r.OverMM)
-	measured := 0.0 // a diameter no larger than what it lies on is no wall
-	if over > float64(under) {
-		measured = (math.Sqrt(bore*bore+over*over-float64(under*under)) - bore) / 2
-	}
+	// A diameter no larger than what it lies on is no wall.
+	measured := max(0, (math.Sqrt(max(0, bore*bore+over*over-float64(under*under)))-bore)/2)
 	return []learn.Reading{{Group: "wall, " + sh.Tube.V.Kind, Of: name + " " + r.Branch, Predicted: float64(t.WallMM), Measured: measured}}
 }
 

@@ -89,7 +89,9 @@ func TestMakersGiveAllOrNothing(t *testing.T) {
 		t.Errorf("%d makers, %d names", len(all), len(explain.FigureNames()))
 	}
 	given, refused := map[string]int{}, map[string]int{}
-	for _, s := range []*sheet.Sheet{calctest.Laid(t, "example"), calctest.Built(t, bare), calctest.Built(t, calctest.LacksNothing)} {
+	looms := small(t)
+	for _, s := range []*sheet.Sheet{calctest.Laid(t, "example"), calctest.Built(t, bare), calctest.Built(t, calctest.LacksNothing),
+		looms["fed"], looms["covered"], looms["long loop"], looms["corrected"]} {
 		ids := first(s.H.Branches, 3, func(k int) string { return s.H.Branches[k].ID })
 		for _, more := range [][]string{first(s.H.Terminations, 2, func(k int) string { return s.H.Terminations[k].ID }),
 			first(s.H.Wires, 3, func(k int) string { return s.H.Wires[k].ID }), first(s.H.Feeds, 2,
@@ -105,11 +107,12 @@ func TestMakersGiveAllOrNothing(t *testing.T) {
 				break
 			}
 		}
+		e := explain.Of(s)
 		for name, m := range all {
 			for _, id := range ids {
 				for _, part := range parts {
-					for _, k := range []int{-1, 0, 2, 99} {
-						w, ok := m(explain.Of(s), why.Figure{What: name, Of: id, Part: part, K: k})
+					for _, k := range []int{-1, 0, 1, 2, 99} {
+						w, ok := m(e, why.Figure{What: name, Of: id, Part: part, K: k})
 						if !ok {
 							refused[name]++
 							continue

@@ -67,7 +67,7 @@ func band(e why.Explainer, i int, size func(d sheet.Dia) unit.Millimetre) (beds 
 			d, top = append(d, v), max(top, v)
 		}
 		bind := b.As[k].BindMM.V
-		standsOn := unit.Millimetre(0)
+		var standsOn unit.Millimetre // of a layer that is laid on another
 		switch {
 		case b.Make != model.MakeLaid:
 			g := lay.Pack(d)
@@ -167,7 +167,9 @@ func branchBend(e why.Explainer, f why.Figure) (why.Why, bool) {
 	if !ok || b.Bend.MinMM <= 0 {
 		return why.Why{}, false
 	}
-	id, k, d := "", 0, unit.Millimetre(0)
+	var id string // of the thickest piece, in layer k
+	var k int
+	var d unit.Millimetre
 	for n := range b.Layers {
 		for _, m := range b.Layers[n].Members {
 			if m.D > d {

@@ -161,11 +161,10 @@ func tubeSlide(e why.Explainer, f why.Figure) (why.Why, bool) {
 }
 
 func tubeRoom(e why.Explainer, f why.Figure) (why.Why, bool) {
-	b, c, ok := tubeAt(e, f)
+	_, c, ok := tubeAt(e, f)
 	if !ok {
 		return why.Why{}, false
 	}
-	_ = b
 	return why.Why{Name: "fit of " + f.Part + ": clearance wanted", Value: float64(c.Verdict.RoomMM), Measure: why.Diameter,
 		Says: "Common practice wants 0.3 mm up to 100 mm of cover, 1.2 mm at 500 mm, 2.0 mm at 1000 mm, in proportion between them, and " +
 			"0.16 mm more for each 100 mm after that",

@@ -15,7 +15,7 @@ import (
 // How the figures of a layer are made.
 
 func layerOver(e why.Explainer, f why.Figure) (why.Why, bool) {
-	i, b, l, ok := e.LayerAt(f)
+	_, b, l, ok := e.LayerAt(f)
 	if !ok {
 		return why.Why{}, false
 	}
@@ -37,7 +37,6 @@ func layerOver(e why.Explainer, f why.Figure) (why.Why, bool) {
 		w.Formula = why.Sum
 		return w, true
 	}
-	_ = i
 	id, far := furthest(l)
 	w.Says = "Take twice the reach of the outermost piece from the axis, and add " + tape + ". The pieces touch and lie in the smallest " +
 		"circle that holds them"
@@ -249,7 +248,7 @@ func layerTurns(e why.Explainer, f why.Figure) (why.Why, bool) {
 
 // layerTakes and layerRoom try one more and one more again.
 func layerRoom(e why.Explainer, f why.Figure) (why.Why, bool) {
-	i, b, l, ok := e.LayerAt(f)
+	_, b, l, ok := e.LayerAt(f)
 	if !ok || f.K == 0 || b.Make != model.MakeLaid {
 		return why.Why{}, false
 	}
@@ -275,7 +274,6 @@ func layerRoom(e why.Explainer, f why.Figure) (why.Why, bool) {
 			lay.Laying{Ratio: e.Limits.LayRatio, Lay: b.As[f.K].LayMM.V, Bind: b.As[f.K].BindMM.V})
 		return float64(r.Lift)
 	}
-	_ = i
 	from := catalogue.Origin{Source: "laid again to try", Standing: b.Standing}
 	return why.Why{Name: fmt.Sprintf("room in %s of %s", model.LayerName(f.K), f.Of), Value: float64(l.Room), Measure: why.Count,
 		Says: "So many more of its thinnest piece can go in and the layer still closes: it stands proud by no more than the allowed " +
@@ -316,7 +314,7 @@ func layerTakes(e why.Explainer, f why.Figure) (why.Why, bool) {
 }
 
 func layerBent(e why.Explainer, f why.Figure) (why.Why, bool) {
-	i, b, l, ok := e.LayerAt(f)
+	i, _, l, ok := e.LayerAt(f)
 	if !ok || l.FlatMM <= 0 || !e.H.Branches[i].BendMM.Set || !e.H.Branches[i].BendDeg.Set {
 		return why.Why{}, false
 	}
@@ -341,7 +339,6 @@ func layerBent(e why.Explainer, f why.Figure) (why.Why, bool) {
 		return why.Why{}, false
 	}
 	in = append(in, e.From("lay length", why.Figure{What: "layer.lay", Of: f.Of, K: f.K}))
-	_ = b
 	return why.Why{Name: fmt.Sprintf("path difference in the bend of %s of %s", model.LayerName(f.K), f.Of), Value: float64(l.BentMM),
 		Measure: why.Diameter,
 		Says: "Round the bend the wires of the layer differ by this length: 2 r / rho times the cosine of the lay angle, times L / " +

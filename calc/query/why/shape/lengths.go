@@ -85,12 +85,11 @@ func componentLoss(e why.Explainer, f why.Figure) (why.Why, bool) {
 
 // componentRun is how long a component is within a branch.
 func componentRun(e why.Explainer, f why.Figure) (why.Why, bool) {
-	i, mb, b, ok := e.BranchAt(f.Of)
+	_, mb, b, ok := e.BranchAt(f.Of)
 	_, _, m, in := e.MemberAt(f.Of, f.Part)
 	if !ok || !in {
 		return why.Why{}, false
 	}
-	_ = i
 	laid := min(b.LaidMM, mb.LengthMM)
 	return why.Why{Name: fmt.Sprintf("run of %s in %s", f.Part, f.Of), Value: float64(laid)*float64(m.Loss) + float64(mb.LengthMM-laid),
 		Measure: why.Length,
@@ -162,13 +161,12 @@ func upTo(v, step float64) float64 {
 }
 
 func branchMass(e why.Explainer, f why.Figure) (why.Why, bool) {
-	i, mb, b, ok := e.BranchAt(f.Of)
+	_, mb, b, ok := e.BranchAt(f.Of)
 	if !ok || !b.Gram.Set {
 		return why.Why{}, false
 	}
 	out := why.Why{Name: "mass of the bundle of " + f.Of, Value: float64(b.Gram.V), Measure: why.Mass,
 		Says: "Multiply the mass per metre of each piece by its run, and add up. The sheath is not in it"}
-	_ = i
 	laid := min(b.LaidMM, mb.LengthMM)
 	type group struct {
 		name string
