@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"contralay/calc/formula/plan"
+	"contralay/calc/phase/bundle"
 	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/unit"
@@ -242,6 +243,79 @@ func TestSpareThatIsAdded(t *testing.T) {
 		}
 		if all := strings.Join(layers, ", "); all != "w SP1, x, w, x SP1, x" || len(h.Wires) != 1 || len(got.Wires) != 2 {
 			t.Errorf("%s; %d wires", all, len(got.Wires))
+		}
+	}
+}
+
+// Two searches that go on from one proposal do not write into each other's options.
+func TestExtendSharesNothing(t *testing.T) {
+	shown := sheet.Proposal{Options: append(make([]sheet.Option, 0, 9), named("A", plan.Plan{Over: 10, Cost: 5}, 0)), Shown: 1}
+	one, _ := Extend(shown, sheet.Proposal{Options: []sheet.Option{named("B", plan.Plan{Over: 9, Cost: 4}, 0)}})
+	other, _ := Extend(shown, sheet.Proposal{Options: []sheet.Option{named("C", plan.Plan{Over: 8, Cost: 3}, 0)}})
+	if got := letters(one.Options) + letters(other.Options); got != "ABAC" {
+		t.Error(got)
+	}
+}
+
+// Layers that stay whole, by hand: a, b and c go on into one branch, d and e into another. What is held keeps its layer, and the layer
+// follows it; two that are held in one layer and part make it impossible.
+func TestWholeLayersByHand(t *testing.T) {
+	h := &model.Harness{Branches: []model.Branch{{}}}
+	s := &sheet.Sheet{H: h}
+	for _, id := range []string{"a", "b", "c", "d", "e"} {
+		h.Wires = append(h.Wires, model.Wire{ID: id})
+		s.Wires = append(s.Wires, sheet.Wire{Dia: sheet.Dia{Nominal: 1}})
+	}
+	s.Index, s.Branches = model.NewIndex(h), make([]sheet.Branch, 1)
+	r := bundle.Ranks{Next: map[string]int{"a": 1, "b": 1, "c": 1, "d": 2, "e": 2}, Depth: map[string]int{}}
+	of := func(n ...int) (p plan.Plan) {
+		for _, n := range n {
+			p.Layers = append(p.Layers, plan.Layer{Sizes: []unit.Millimetre{1}, N: []int{n}})
+		}
+		return p
+	}
+	hold := func(layer int, ids ...string) bundle.Holding {
+		var out bundle.Holding
+		out.Layer, out.Ids = layer, ids
+		return out
+	}
+	for _, c := range []struct {
+		name string
+		p    plan.Plan
+		held []bundle.Holding
+		want string
+	}{
+		{"nothing held", of(1, 2, 2), nil, "a de bc"}, {"one inside", of(1, 2, 2), []bundle.Holding{hold(1, "b")}, "a bc de"},
+		{"one of the other branch inside", of(1, 2, 2), []bundle.Holding{hold(1, "e")}, "a ed bc"},
+		{"in the centre, of the other branch", of(1, 2, 2), []bundle.Holding{hold(0, "d")}, ""},
+		{"in the centre", of(1, 2, 2), []bundle.Holding{hold(0, "c")}, "c"},
+		{"two that part", of(1, 2, 2), []bundle.Holding{hold(1, "b", "d")}, ""},
+		{"two that do not", of(1, 2, 2), []bundle.Holding{hold(2, "e", "d")}, "a bc ed"},
+		{"layers that must part", of(1, 4), nil, ""}, {"two of three and two", of(3, 2), nil, "abc de"},
+	} {
+		isHeld := map[string]bool{}
+		for _, h := range c.held {
+			for _, id := range h.Ids {
+				isHeld[id] = true
+			}
+		}
+		ids := slices.DeleteFunc([]string{"a", "b", "c", "d", "e"}, func(id string) bool { return isHeld[id] })
+		layers, _, ok := whole(s, 0, c.p, ids, r, c.held)
+		var got []string
+		all := 0
+		for _, l := range layers {
+			got, all = append(got, strings.Join(l.Of, "")), all+len(l.Of)
+		}
+		if ok != (c.want != "") || ok && (parted(layers, r) != 0 || all != 5) {
+			t.Errorf("%s: %q, %v", c.name, got, ok)
+		}
+		if len(c.want) > 1 && c.name != "nothing held" && strings.Join(got, " ") != c.want {
+			t.Errorf("%s: %q, want %q", c.name, got, c.want)
+		}
+		for _, h := range c.held {
+			if ok && !strings.HasPrefix(got[h.Layer], strings.Join(h.Ids, "")) {
+				t.Errorf("%s: %q", c.name, got)
+			}
 		}
 	}
 }
