@@ -16,16 +16,15 @@ const (
 	shouts      // power, which is switched
 )
 
-func kinOf(s *sheet.Sheet, id string) kin {
+func kinOf(s *sheet.Sheet, id string) (out kin) {
 	c, ok := s.Index.Component(id)
 	if !ok {
-		return neutral
+		return
 	}
 	wires := []string{id}
 	if c.Unit {
 		wires = s.H.Units[c.At].Wires
 	}
-	out := neutral
 	for _, w := range wires {
 		k, ok := s.Index.Wire[w]
 		if !ok {

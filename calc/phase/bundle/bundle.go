@@ -269,7 +269,7 @@ func diameters(s *sheet.Sheet, ids []string, fillers int, fillerMM unit.Millimet
 
 // members fills a layer's members in; fillers come after ids in d.
 func members(s *sheet.Sheet, l *sheet.Layer, ids []string, fillers int, d []unit.Millimetre, x, y []unit.Millimetre) {
-	l.Members = make([]sheet.Member, 0, len(ids)+fillers)
+	all := make([]sheet.Member, len(d))
 	top := 0.0
 	for k := range d {
 		m := sheet.Member{ID: "filler", Kind: sheet.OfFiller, D: d[k], X: x[k], Y: y[k], Loss: 1}
@@ -283,12 +283,12 @@ func members(s *sheet.Sheet, l *sheet.Layer, ids []string, fillers int, d []unit
 		R := math.Hypot(float64(x[k]), float64(y[k]))
 		top = math.Max(top, R)
 		m.Loss = lay.TakeUp(unit.Millimetre(R), l.LayMM)
-		l.Members = append(l.Members, m)
+		all[k] = m
 	}
 	l.Loss = lay.TakeUp(unit.Millimetre(top), l.LayMM)
 	l.LayDeg = lay.LayAngle(unit.Millimetre(top), l.LayMM)
 	l.Fillers = fillers
-	l.Members = clockwise(l.Members)
+	l.Members = clockwise(all)
 }
 
 // clockwise is the members of a centre in the order in which they lie, seen from the from end: the first at its place, then
@@ -339,7 +339,7 @@ func flag(is bool) byte {
 // key is everything a bundle is computed from, as bytes.
 func key(s *sheet.Sheet, i int, layers []model.Layer, r Ranks) string {
 	b, out := &s.H.Branches[i], &s.Branches[i]
-	buf := make([]byte, 0, 64*len(out.Components)+256)
+	var buf []byte
 	num := func(v float64) { buf = binary.LittleEndian.AppendUint64(buf, math.Float64bits(v)) }
 	text := func(t string) { buf = append(append(buf, t...), 0) }
 	text(string(out.Make))

@@ -1,0 +1,147 @@
+package bundle
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+	"testing"
+
+	"contralay/calc/sheet"
+	"contralay/model"
+	"contralay/model/unit"
+)
+
+// Where the components of the trunk go on, by hand: its unit with its wires, on through A into C; b goes off into B; the others end
+// behind A, in the order of their cavities. Tails are counted in the order in which they come off.
+func TestRanksByHand(t *testing.T) {
+	s := trunk()
+	s.Index = model.NewIndex(s.H)
+	for _, k := range []int{5, 6} {
+		s.Wires[k].Path, s.H.Wires[k].To = []int{0, 1, 3}, model.Some(fmt.Sprint("X:", k))
+	}
+	s.Wires[1].Path, s.H.Wires[1].To = []int{0, 2}, model.Some("R:1")
+	s.H.Wires[0].To, s.H.Wires[4].To = model.Some("Q:5"), model.Some("Q:1")
+	r := RanksOf(s, 0)
+	// Q comes after all splices and branches, so what ends there comes behind what goes on from A into C.
+	for id, want := range map[string]struct {
+		way         Way
+		depth, next int
+	}{"U": {Way{1, 0}, 2, 1}, "e": {Way{2, 0}, 1, 1}, "c": {Way{2, 1}, 1, 1}, "d": {Way{2, 2}, 1, 1}, "a": {Way{2, 3}, 1, 1},
+		"b": {Way{3, 0}, 1, 2}} {
+		if r.Way[id] != want.way || r.Depth[id] != want.depth || r.Next[id] != want.next {
+			t.Errorf("%s: %v, %d deep, on into %d, want %v", id, r.Way[id], r.Depth[id], r.Next[id], want)
+		}
+	}
+}
+
+// For more spares the commonest size is taken that has cavities at both ends, of as many the thinner one; units and what has no
+// diameter have no say.
+func TestSizeOfMoreSpares(t *testing.T) {
+	for _, c := range []struct {
+		name      string
+		diameters []unit.Millimetre // of a to e
+		free      [2][]string
+		most      int
+		like      string // of the spares
+		n         int
+	}{
+		{"all alike", []unit.Millimetre{1, 1, 1, 1, 1}, [2][]string{{"8", "9"}, {"8", "9"}}, 5, "a", 2},
+		{"the commonest", []unit.Millimetre{1, 2, 2, 1, 2}, [2][]string{{"8", "9"}, {"8", "9"}}, 5, "b", 2},
+		{"the commonest, met last", []unit.Millimetre{1, 3, 2, 2, 2}, [2][]string{{"8", "9"}, {"8", "9"}}, 5, "c", 2},
+		{"of as many the thinner", []unit.Millimetre{3, 3, 2, 2, 1}, [2][]string{{"8", "9"}, {"8", "9"}}, 5, "c", 2},
+		{"no diameter", []unit.Millimetre{0, 0, 0, 2, 1}, [2][]string{{"8", "9"}, {"8", "9"}}, 5, "e", 2},
+		{"no diameter at all", []unit.Millimetre{0, 0, 0, 0, 0}, [2][]string{{"8", "9"}, {"8", "9"}}, 5, "", 0},
+		{"one wanted", []unit.Millimetre{1, 1, 1, 1, 1}, [2][]string{{"8", "9"}, {"8", "9"}}, 1, "a", 1},
+		{"none wanted", []unit.Millimetre{1, 1, 1, 1, 1}, [2][]string{{"8", "9"}, {"8", "9"}}, 0, "", 0},
+		{"one cavity there", []unit.Millimetre{1, 1, 1, 1, 1}, [2][]string{{"8", "9"}, {"8"}}, 5, "a", 1},
+		{"no cavity there", []unit.Millimetre{1, 1, 1, 1, 1}, [2][]string{{"8", "9"}, nil}, 5, "", 0},
+	} {
+		s := trunk()
+		s.H.Units = []model.Unit{{ID: "U", Wires: []string{"f", "g"}}}
+		s.Index = model.NewIndex(s.H)
+		for k, d := range c.diameters {
+			s.Wires[k].Dia.Nominal = d
+		}
+		s.Terms[0].Free, s.Terms[1].Free = c.free[0], c.free[1]
+		got := SparesMore(s, 0, c.most)
+		if len(got) != c.n {
+			t.Errorf("%s: %d places, want %d", c.name, len(got), c.n)
+		}
+		for k, p := range got {
+			if id := s.H.Wires[p.Like].ID; id != c.like || p.From != "P:"+c.free[0][k] || p.To != "Q:"+c.free[1][k] {
+				t.Errorf("%s: like %s from %s to %s, want like %s", c.name, id, p.From, p.To, c.like)
+			}
+		}
+	}
+}
+
+// Trigger and data away from power, by hand: what lies all the way round is sorted, with the neutral ones half on each side; what
+// comes off as another tail stays in its place, and is turned round where that helps. Of each wire: l listens, s shouts, n neither.
+func TestApartByHand(t *testing.T) {
+	s := &sheet.Sheet{H: &model.Harness{}}
+	role := map[byte]model.Role{'l': model.RoleData, 's': model.RolePower, 'n': ""}
+	for _, id := range []string{"l1", "l2", "l3", "n1", "n2", "n3", "s1", "s2", "s3"} {
+		s.H.Wires = append(s.H.Wires, model.Wire{ID: id, Role: model.Opt[model.Role]{V: role[id[0]], Set: id[0] != 'n'}})
+	}
+	s.Index = model.NewIndex(s.H)
+	for _, c := range []struct{ tails, want string }{
+		{"l1 s1 l2 s2", "l1 l2 s1 s2"},
+		{"l1 s1 n1 l2 s2 n2", "l1 l2 n1 s1 s2 n2"},
+		{"n1 s1 l1", "n1 s1 l1"}, // one place is all that can be left
+		{"l1 n1 s1 n2", "l1 n1 s1 n2"},
+		{"l1 l2, s1 n1, l3", "l1 l2, s1 n1, l3"},
+		{"s1 n1, l1 n2", "s1 n1, l1 n2"},
+		{"n1 s1, l1 n2", "s1 n1, l1 n2"},
+		{"s1, l1, n1", "s1, l1, n1"},
+		{"n1 n2 n3", "n1 n2 n3"},
+	} {
+		var tails [][]string
+		for _, t := range strings.Split(c.tails, ", ") {
+			tails = append(tails, strings.Fields(t))
+		}
+		was := besides(s, slices.Concat(tails...))
+		setApart(s, tails)
+		var got []string
+		for _, t := range tails {
+			got = append(got, strings.Join(t, " "))
+		}
+		if is := besides(s, slices.Concat(tails...)); is > was || strings.Join(got, ", ") != c.want {
+			t.Errorf("%s: %s, want %s; %d places were bad, %d are", c.tails, strings.Join(got, ", "), c.want, was, is)
+		}
+	}
+}
+
+// How sharp a branch may be bent, by hand: 2 mm thick in 5 mm, 30 mm by six times its OD; in 3 mm, 20 mm by ten times its piece. One that is
+// bent sharper is told, with its figures.
+func TestBendByHand(t *testing.T) {
+	for _, c := range []struct {
+		over  unit.Millimetre
+		bend  model.Opt[unit.Millimetre]
+		least unit.Millimetre
+		rule  string
+		says  string
+	}{
+		{5, model.Opt[unit.Millimetre]{}, 30, "6 x OD", ""},
+		{3, model.Opt[unit.Millimetre]{}, 20, "10 x thickest piece", ""},
+		{5, model.Some[unit.Millimetre](30), 30, "6 x OD", ""},
+		{5, model.Some[unit.Millimetre](29.4), 30, "6 x OD", "The inside bend radius is 29 mm; it must be at least 30 mm (6 x OD)"},
+		{5.07, model.Some[unit.Millimetre](29), 30.42, "6 x OD", "The inside bend radius is 29 mm; it must be at least 30 mm (6 x OD)"},
+		{3, model.Some[unit.Millimetre](12), 20, "10 x thickest piece",
+			"The inside bend radius is 12 mm; it must be at least 20 mm (10 x thickest piece)"},
+	} {
+		s := &sheet.Sheet{H: &model.Harness{Branches: []model.Branch{{ID: "T", BendMM: c.bend}}}, Branches: []sheet.Branch{{OverMM: c.over,
+			Layers: []sheet.Layer{{Members: []sheet.Member{{D: 1}}}, {Members: []sheet.Member{{D: 2}, {D: 1.5}}}, {}}}}}
+		bend(s, 0)
+		got := ""
+		for _, g := range s.Snags {
+			got += g.Says
+			if g.Level != sheet.Warn || g.Rule != "bend" || g.Where != "T" {
+				t.Errorf("%+v", g)
+			}
+		}
+		b := s.Branches[0].Bend
+		if d := b.MinMM - c.least; got != c.says || b.Rule != c.rule || d > 1e-9 || d < -1e-9 || b.MismatchMM.Set {
+			t.Errorf("%v over, bent to %v: %+v, %q", c.over, c.bend, b, got)
+		}
+	}
+}
