@@ -43,7 +43,8 @@ func bench() *sheet.Sheet {
 		{Layers: []sheet.Layer{{Members: of("U"), Hand: model.HandStraight, OverMM: 2.7, BuiltMM: 0.5, BuiltOf: "tp"},
 			{Members: append(of("a", "b"), filler), Hand: model.HandRight, OverMM: 5, Fillers: 1, FillerMM: 1.1, LayMM: 0.9}},
 			As: []model.Layer{{BindMM: mm(0.5)}, {BindMM: mm(0.2)}}, Sheath: sheet.Sheath{Part: "S1", FromMM: 10, ToMM: 480, CutMM: 500},
-			Covers: []sheet.Covered{{What: model.CoverTape, Under: true, ToMM: 500}, {What: model.CoverSleeve, Part: "S2", FromMM: 100, ToMM: 200}}},
+			Covers: []sheet.Covered{{What: model.CoverTape, Under: true, ToMM: 500}, {What: model.CoverSleeve, Part: "S2", FromMM: 100,
+				ToMM: 200}}},
 		{Layers: []sheet.Layer{{Members: of("a"), Hand: model.HandStraight, OverMM: 1, Fillers: 1}}},
 		{Layers: []sheet.Layer{{Members: append(of("b"), filler), Hand: model.HandStraight, OverMM: 1, FillerMM: 1}},
 			Sheath: sheet.Sheath{Part: "S3"}},
@@ -83,7 +84,8 @@ func TestFactsByHand(t *testing.T) {
 	overJ := onT + ", thread sheath T S1, thread sleeve T S2, lay A 0, lay B 0, thread sheath B S3"
 	work := "cut a, cut b, make U, lay T 0, build up T, lay T 1, lay A 0, lay B 0, join S"
 	pins := "pin P, pin Q, pin R"
-	threads := "wind tape T as stocked, thread sheath T S1, thread sleeve T S2, thread sheath B S3, thread transition J own, thread boot Q bt"
+	threads := "wind tape T as stocked, thread sheath T S1, thread sleeve T S2, thread sheath B S3, " +
+		"thread transition J own, thread boot Q bt"
 	shrinks := "shrink sheath T S1, shrink sleeve T S2, shrink sheath B S3, shrink transition J own, shrink boot Q bt"
 	want := []string{
 		"cut a; cut fine 2/0 812; a; a; 0; Spec fine, Size 00, Colour 0, MM 812.35, FinishedMM 700, Path [T A], PathMM [500 300] | ",
@@ -110,7 +112,8 @@ func TestFactsByHand(t *testing.T) {
 		"shrink sleeve T S2; ; T sleeve S2; T; 4; Part S2, FromMM 100, ToMM 200, Path [T], PathMM [500] | thread sleeve T S2, " +
 			"wind tape T as stocked, shrink sheath T S1",
 		"shrink sheath B S3; ; B sheath S3; B; 4; Part S3, FromMM 0, ToMM 0, Path [B], PathMM [200] | thread sheath B S3",
-		"shrink transition J own; ; J transition own; J; 4; Part own | thread transition J own, wind tape T as stocked, shrink sheath T S1, " +
+		"shrink transition J own; ; J transition own; J; 4; Part own | thread transition J own, " +
+			"wind tape T as stocked, shrink sheath T S1, " +
 			"shrink sleeve T S2, shrink sheath B S3",
 		"shrink boot Q bt; ; Q boot bt; Q; 4; Part bt | thread boot Q bt",
 		"glue 1; ; mix 1; ; 6; Members [J T, A, B] | shrink transition J own",

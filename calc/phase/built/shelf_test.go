@@ -26,8 +26,10 @@ func shelved() *sheet.Sheet {
 		Tubes: []catalogue.Tube{{ID: "x", RecoveredMM: 3, WallMM: 0.8}, {ID: "y", RecoveredMM: 4.0006, WallMM: 0.9}, {ID: "z"}},
 	}
 	h := &model.Harness{Wires: []model.Wire{{Spec: "fine", Size: "22"}, {Spec: "lost", Size: "22"}, {Spec: "fine", Size: "22"},
-		{Spec: "fine", Size: "20"}}, Branches: []model.Branch{{Covers: []model.Cover{{Part: model.Some("y")}, {Part: model.Some("lost")}}}, {}}}
-	return &sheet.Sheet{H: h, Base: cat, Cat: cat, Branches: []sheet.Branch{{Sheath: sheet.Sheath{Part: "x"}}, {Sheath: sheet.Sheath{Part: "x"}}}}
+		{Spec: "fine", Size: "20"}}, Branches: []model.Branch{{Covers: []model.Cover{{Part: model.Some("y")},
+		{Part: model.Some("lost")}}}, {}}}
+	return &sheet.Sheet{H: h, Base: cat, Cat: cat, Branches: []sheet.Branch{{Sheath: sheet.Sheath{Part: "x"}},
+		{Sheath: sheet.Sheath{Part: "x"}}}}
 }
 
 // What a serial is begun with, by hand: each wire and tube of the sheet once, by name, rounded to a thousandth; what is in no
@@ -72,13 +74,17 @@ func TestBegunCatalogueByHand(t *testing.T) {
 		{"as it is", []model.Shelved{wire("22", mm(1.09), mm(0.05), mm(53.12)), tube("x", mm(3), mm(0.8))}, ""},
 		{"of nobody", []model.Shelved{wire("10", mm(9), mm(9), none), tube("lost", mm(9), mm(9))}, ""},
 		{"a hair", []model.Shelved{wire("20", mm(1.2748), mm(0.0552), none), tube("y", mm(4.005), mm(0.9048))}, ""},
-		{"thicker", []model.Shelved{wire("20", mm(1.2753), none, none)}, "1.0900 0.05 53.123; 1.2753 0.06 0.000; x 3.0000 0.800; y 4.0006 0.900"},
-		{"thinner", []model.Shelved{wire("20", mm(1.2), mm(0.06), none)}, "1.0900 0.05 53.123; 1.2000 0.06 0.000; x 3.0000 0.800; y 4.0006 0.900"},
-		{"wider", []model.Shelved{wire("22", none, mm(0.07), none)}, "1.0900 0.07 53.123; 1.2700 0.06 0.000; x 3.0000 0.800; y 4.0006 0.900"},
+		{"thicker", []model.Shelved{wire("20", mm(1.2753), none, none)},
+			"1.0900 0.05 53.123; 1.2753 0.06 0.000; x 3.0000 0.800; y 4.0006 0.900"},
+		{"thinner", []model.Shelved{wire("20", mm(1.2), mm(0.06), none)},
+			"1.0900 0.05 53.123; 1.2000 0.06 0.000; x 3.0000 0.800; y 4.0006 0.900"},
+		{"wider", []model.Shelved{wire("22", none, mm(0.07), none)},
+			"1.0900 0.07 53.123; 1.2700 0.06 0.000; x 3.0000 0.800; y 4.0006 0.900"},
 		{"more ohms", []model.Shelved{wire("22", none, none, mm(53.18))},
 			"1.0900 0.05 53.180; 1.2700 0.06 0.000; x 3.0000 0.800; y 4.0006 0.900"},
 		{"a hair of ohms", []model.Shelved{wire("22", none, none, mm(53.174))}, ""},
-		{"another bore", []model.Shelved{tube("y", mm(3.9), none)}, "1.0900 0.05 53.123; 1.2700 0.06 0.000; x 3.0000 0.800; y 3.9000 0.900"},
+		{"another bore", []model.Shelved{tube("y", mm(3.9), none)},
+			"1.0900 0.05 53.123; 1.2700 0.06 0.000; x 3.0000 0.800; y 3.9000 0.900"},
 		{"another wall", []model.Shelved{tube("x", mm(3.002), mm(0.81))},
 			"1.0900 0.05 53.123; 1.2700 0.06 0.000; x 3.0020 0.810; y 4.0006 0.900"},
 		{"all of it", []model.Shelved{tube("y", mm(5), mm(1)), wire("22", mm(1), mm(0.1), mm(50)), tube("x", mm(2), mm(0.5)),
@@ -127,8 +133,10 @@ func TestBegunLessonsByHand(t *testing.T) {
 		{"as it was", []string{"over, 2 layers: +2.0 %"}, []catalogue.Correction{two}, nil},
 		{"another since", []string{"over, 2 layers: +2.0 %"}, []catalogue.Correction{two, of("over, 2 layers", 0.05)},
 			[]catalogue.Correction{two}},
-		{"gone from the history", []string{"over, 2 layers: +2.0 %", "wall, x: -3.0 %"}, nil, []catalogue.Correction{two, of("wall, x", -0.03)}},
-		{"withdrawn since", []string{"over, 2 layers: +2.0 %"}, []catalogue.Correction{two, gone("over, 2 layers")}, []catalogue.Correction{two}},
+		{"gone from the history", []string{"over, 2 layers: +2.0 %", "wall, x: -3.0 %"}, nil, []catalogue.Correction{two, of("wall, x",
+			-0.03)}},
+		{"withdrawn since", []string{"over, 2 layers: +2.0 %"}, []catalogue.Correction{two, gone("over, 2 layers")},
+			[]catalogue.Correction{two}},
 		{"words without a group", []string{": +2.0 %", "nothing"}, nil, nil},
 	} {
 		cat := &catalogue.Catalogue{Corrections: c.shop}

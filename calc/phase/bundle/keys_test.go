@@ -24,7 +24,8 @@ func trunk() *sheet.Sheet {
 			{ID: "A", From: "J", To: "Q", LengthMM: 300}, {ID: "B", From: "J", To: "R", LengthMM: 200}, {ID: "C", From: "J", To: "X"}},
 	}
 	s := &sheet.Sheet{H: h, Base: &catalogue.Catalogue{}, Cat: &catalogue.Catalogue{}, Limits: model.Limits{LayRatio: 12, LiftMax: 0.05,
-		LeaverWeight: 0.2, Outer: model.HandRight}, Terms: make([]sheet.Term, 4), Units: []sheet.Unit{{Dia: sheet.Dia{Nominal: 2, Min: 1.9, Max: 2.1},
+		LeaverWeight: 0.2, Outer: model.HandRight}, Terms: make([]sheet.Term, 4), Units: []sheet.Unit{{Dia: sheet.Dia{Nominal: 2,
+		Min: 1.9, Max: 2.1},
 		Path: []int{0, 1}, HasPath: true}}}
 	for k, id := range []string{"a", "b", "c", "d", "e", "f", "g"} {
 		at := fmt.Sprint(k + 1)
@@ -40,7 +41,8 @@ func trunk() *sheet.Sheet {
 }
 
 // Whatever a bundle is worked out of makes another key of it, and whatever a plan hangs on another question; no two of these
-// changes make the same one, but that a bundle does not ask which branch it is that a wire goes on into. What neither hangs on, and nothing at all, changes none. Of each change: k for the key, q for the question.
+// changes make the same one, but that a bundle does not ask which branch it is that a wire goes on into. What neither hangs on,
+// and nothing at all, changes none. Of each change: k for the key, q for the question.
 func TestEachInputIsInItsKey(t *testing.T) {
 	mm := model.Some[unit.Millimetre]
 	wire := func(f func(w *model.Wire)) func(s *sheet.Sheet) { return func(s *sheet.Sheet) { f(&s.H.Wires[2]) } }

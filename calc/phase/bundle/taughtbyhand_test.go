@@ -25,7 +25,8 @@ func shop(corrections ...catalogue.Correction) *sheet.Sheet {
 		s.Wires = append(s.Wires, sheet.Wire{})
 		members = append(members, sheet.Member{ID: id})
 	}
-	s.Base = &catalogue.Catalogue{Wires: map[catalogue.WireKey]catalogue.Wire{{Spec: "fine", Size: "22"}: {Spec: "fine", Size: "22", OverMM: 1}}}
+	s.Base = &catalogue.Catalogue{Wires: map[catalogue.WireKey]catalogue.Wire{{Spec: "fine", Size: "22"}: {Spec: "fine", Size: "22",
+		OverMM: 1}}}
 	s.Index = model.NewIndex(h)
 	s.Branches = []sheet.Branch{{OverMM: 4, OverMinMM: 3.8, OverMaxMM: 4.3, TapeMM: 3.6, TapeMinMM: 3.5,
 		Layers: []sheet.Layer{{Members: members[3:], OverMM: 2}, {Members: members[:3], OverMM: 4}}}}
@@ -114,7 +115,8 @@ func TestLearnedByHand(t *testing.T) {
 // long as it was not withdrawn; else what the words say.
 func TestBegunByHand(t *testing.T) {
 	const of = "over, 2 layers"
-	for bias, want := range map[unit.Ratio]string{0.02: of + ": +2.0 %", -0.0126: of + ": -1.3 %", 0: of + ": +0.0 %", 0.25: of + ": +25.0 %"} {
+	for bias, want := range map[unit.Ratio]string{0.02: of + ": +2.0 %", -0.0126: of + ": -1.3 %", 0: of + ": +0.0 %",
+		0.25: of + ": +25.0 %"} {
 		if got := InWords(of, bias); got != want {
 			t.Errorf("%q, want %q", got, want)
 		}
@@ -135,7 +137,8 @@ func TestBegunByHand(t *testing.T) {
 	}{
 		{"no words", []string{}, []catalogue.Correction{early}, catalogue.Correction{}, false},
 		{"of others", []string{"over, 1 layer: +2.0 %"}, []catalogue.Correction{early}, catalogue.Correction{}, false},
-		{"the shop has it", []string{"over, 1 layer: +2.0 %", of + ": +2.0 %"}, []catalogue.Correction{early, other, elsewhere}, early, true},
+		{"the shop has it", []string{"over, 1 layer: +2.0 %", of + ": +2.0 %"}, []catalogue.Correction{early, other, elsewhere}, early,
+			true},
 		{"the newest that reads so", []string{of + ": +2.0 %"}, []catalogue.Correction{early, late, other}, late, true},
 		{"one was withdrawn", []string{of + ": +2.0 %"}, []catalogue.Correction{early, back}, early, true},
 		{"the shop has it no more", []string{of + ": +2.5 %"}, []catalogue.Correction{early}, corrected(of, 0.025, 0), true},
@@ -196,7 +199,8 @@ func TestShareOfTheShelf(t *testing.T) {
 		{"another reel measured", func(s *sheet.Sheet) {
 			s.H.Reels = []model.Reel{{Spec: "fine", Size: "20"}, {Spec: "coarse", Size: "22"}}
 		}, []model.Shelved{shelf("fine", "22", 1.1)}, 1, 1.1},
-		{"in no catalogue today", func(s *sheet.Sheet) { s.Base = &catalogue.Catalogue{} }, []model.Shelved{shelf("fine", "22", 1.1)}, 1, 1},
+		{"in no catalogue today", func(s *sheet.Sheet) { s.Base = &catalogue.Catalogue{} }, []model.Shelved{shelf("fine", "22", 1.1)},
+			1, 1},
 		{"of no diameter today", func(s *sheet.Sheet) {
 			s.Base.Wires[catalogue.WireKey{Spec: "fine", Size: "22"}] = catalogue.Wire{Spec: "fine", Size: "22"}
 		}, []model.Shelved{shelf("fine", "22", 1.1)}, 1, 1},
@@ -226,7 +230,8 @@ func TestBuiltOverByHand(t *testing.T) {
 		return model.Reading{Branch: "T", Layer: layer, OverMM: mm}
 	}
 	said := func(mm, over string, what ...string) string {
-		return fmt.Sprintf("warn built.over T 1: Serial 1: %s was measured at %s mm; the sheet says %s", append(what, "layer 1")[0], mm, over)
+		return fmt.Sprintf("warn built.over T 1: Serial 1: %s was measured at %s mm; the sheet says %s", append(what, "layer 1")[0], mm,
+			over)
 	}
 	built := func(s *sheet.Sheet) { s.Branches[0].Layers[0].BuiltMM, s.Limits.TapeMM = 0.5, 0.3 }
 	for _, c := range []struct {
@@ -243,7 +248,8 @@ func TestBuiltOverByHand(t *testing.T) {
 		{"thicker", nil, []model.Reading{read(1, 4.41)}, said("4.41", "4.0")},
 		{"the mean is", nil, []model.Reading{read(1, 3.6, 4.4)}, ""},
 		{"the mean is not", nil, []model.Reading{read(1, 4, 5)}, said("4.50", "4.0")},
-		{"another branch, then this", nil, []model.Reading{{Branch: "no", Layer: 1, OverMM: []unit.Millimetre{9}}, read(1, 5)}, said("5.00", "4.0")},
+		{"another branch, then this", nil, []model.Reading{{Branch: "no", Layer: 1, OverMM: []unit.Millimetre{9}}, read(1, 5)},
+			said("5.00", "4.0")},
 		{"no such layer, then this", nil, []model.Reading{read(2, 9), read(1, 5)}, said("5.00", "4.0")},
 		{"a branch that is not laid", func(s *sheet.Sheet) { s.Branches[0].OverMM = 0 }, []model.Reading{read(1, 5)}, ""},
 		// Of 2 mm in the centre: 1.80 to 2.25.
@@ -253,7 +259,8 @@ func TestBuiltOverByHand(t *testing.T) {
 		{"built up", built, []model.Reading{read(0, 1.61), read(0, 2.44)}, ""},
 		{"built up, thinner", built, []model.Reading{read(0, 1.59)}, said("1.59", "2.0", "the centre")},
 		{"built up by thin tape", func(s *sheet.Sheet) { built(s); s.Limits.TapeMM = 0.02 }, []model.Reading{read(0, 1.81)}, ""},
-		{"beneath the tape", built, []model.Reading{{Branch: "T", BareMM: []unit.Millimetre{1.33}}, {Branch: "T", BareMM: []unit.Millimetre{1.71}}}, ""},
+		{"beneath the tape", built, []model.Reading{{Branch: "T", BareMM: []unit.Millimetre{1.33}}, {Branch: "T",
+			BareMM: []unit.Millimetre{1.71}}}, ""},
 		{"beneath the tape, thinner", built, []model.Reading{{Branch: "T", BareMM: []unit.Millimetre{1.32}}},
 			said("1.32", "1.5", "the centre before the tape")},
 		{"beneath the tape, thicker", built, []model.Reading{{Branch: "T", BareMM: []unit.Millimetre{1.72}}},
@@ -278,7 +285,8 @@ func TestBuiltOverByHand(t *testing.T) {
 		want  string
 	}{
 		{nil, 3.91, ""}, {nil, 3.89, said("3.89", "5.0")}, {nil, 6.09, ""}, {nil, 6.11, said("6.11", "5.0")},
-		{[]model.Shelved{{Spec: model.Some("fine"), Size: model.Some("22"), OverMM: model.Some[unit.Millimetre](1.1)}}, 4.29, said("4.29", "5.5")},
+		{[]model.Shelved{{Spec: model.Some("fine"), Size: model.Some("22"), OverMM: model.Some[unit.Millimetre](1.1)}}, 4.29,
+			said("4.29", "5.5")},
 		{[]model.Shelved{{Spec: model.Some("fine"), Size: model.Some("22"), OverMM: model.Some[unit.Millimetre](1.1)}}, 6.69, ""},
 	} {
 		s := shop(corrected("over, 2 layers", 0.25, 0.1))

@@ -111,7 +111,8 @@ func TestApartByHand(t *testing.T) {
 	}
 }
 
-// How sharp a branch may be bent, by hand: 2 mm thick in 5 mm, 30 mm by six times its OD; in 3 mm, 20 mm by ten times its piece. One that is
+// How sharp a branch may be bent, by hand: 2 mm thick in 5 mm, 30 mm by six times its OD; in 3 mm, 20 mm by ten times its piece.
+// One that is
 // bent sharper is told, with its figures.
 func TestBendByHand(t *testing.T) {
 	for _, c := range []struct {

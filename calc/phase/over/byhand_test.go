@@ -40,10 +40,12 @@ func TestZoneWithWhatLiesThere(t *testing.T) {
 	} {
 		s := oneBranch(func(s *sheet.Sheet) {
 			s.Limits.ZoneLump = 1.2
-			s.Branches[0].Covers = []sheet.Covered{lies(0, 0.4, 2), lies(0.6, 1, 3), lies(200, 210, 1), lies(499, 499.5, 6), lies(499.6, 500, 4)}
+			s.Branches[0].Covers = []sheet.Covered{lies(0, 0.4, 2), lies(0.6, 1, 3), lies(200, 210, 1), lies(499, 499.5, 6), lies(499.6,
+				500, 4)}
 		})
 		got := passFrom(s, 0, c.end, c.from, c.to, true, nil)
-		if !alikeMM(got.NominalMM, c.nominal) || !alikeMM(got.MaxMM, c.nominal+0.6) || got.AddMM != c.added || !got.Lumped || got.Over != c.over {
+		if !alikeMM(got.NominalMM, c.nominal) || !alikeMM(got.MaxMM, c.nominal+0.6) || got.AddMM != c.added || !got.Lumped ||
+			got.Over != c.over {
 			t.Errorf("%s: %+v, want %v over %s", c.name, got, c.nominal, c.over)
 		}
 	}
@@ -74,7 +76,8 @@ func TestEndsATubeComesOnFrom(t *testing.T) {
 	} {
 		s := oneBranch(func(s *sheet.Sheet) {
 			s.Limits.ZoneLump = 1.2
-			s.H.Terminations, s.H.Breakouts = append(s.H.Terminations, model.Termination{ID: "B"}), append(s.H.Breakouts, model.Breakout{ID: "K"})
+			s.H.Terminations, s.H.Breakouts = append(s.H.Terminations, model.Termination{ID: "B"}), append(s.H.Breakouts,
+				model.Breakout{ID: "K"})
 			s.H.Branches[0].From, s.H.Branches[0].To, s.Branches[0].Covers = c.from, c.to, c.covers
 		})
 		if got := pass(s, 0, 100, 400); got.Ends != c.ends || !alikeMM(got.NominalMM, c.nominal) || got.Over != c.over {
@@ -90,7 +93,8 @@ func TestWhereAFoldLies(t *testing.T) {
 		fold             unit.Millimetre
 		want             []bulge
 	}{
-		{"A", "J", "J", 60, []bulge{{440, 500, 1.2, 440, "the folded end of w, from 440 to 500 mm of T", "w", ", from 440 to 500 mm of T"}}},
+		{"A", "J", "J", 60, []bulge{{440, 500, 1.2, 440, "the folded end of w, from 440 to 500 mm of T", "w",
+			", from 440 to 500 mm of T"}}},
 		{"J", "A", "J", 60, []bulge{{0, 60, 1.2, 0, "the folded end of w, from 0 to 60 mm of T", "w", ", from 0 to 60 mm of T"}}},
 		{"A", "J", "J", 0, nil},
 	} {
@@ -187,7 +191,8 @@ func TestOutletsByHand(t *testing.T) {
 		{"alike, in the part's order", []catalogue.Outlet{o(20, 4, 30), o(14, 4, 30), o(14, 4, 30)}, []unit.Millimetre{10, 10}, "0 1 2"},
 		{"as wide, one recovers to more", []catalogue.Outlet{o(20, 4, 30), o(14, 3, 30), o(14, 4, 30)}, []unit.Millimetre{10, 10}, "0 2 1"},
 		{"as wide, one is deeper", []catalogue.Outlet{o(20, 4, 30), o(14, 4, 30), o(14, 4, 35)}, []unit.Millimetre{10, 10}, "0 2 1"},
-		{"the tight one for what it grips", []catalogue.Outlet{o(20, 4, 30), o(30, 12, 30), o(11, 4, 30)}, []unit.Millimetre{8, 13}, "0 2 1"},
+		{"the tight one for what it grips", []catalogue.Outlet{o(20, 4, 30), o(30, 12, 30), o(11, 4, 30)}, []unit.Millimetre{8, 13},
+			"0 2 1"},
 		{"one outlet for all", []catalogue.Outlet{o(20, 4, 30)}, []unit.Millimetre{10, 5}, "0 0 0"},
 	} {
 		s := legs(c.outlets, c.legs...)
@@ -244,10 +249,12 @@ func TestNearByHand(t *testing.T) {
 	h := &model.Harness{Terminations: []model.Termination{{ID: "D"}, {ID: "A"}, {ID: "C"}, {ID: "B"}, {ID: "E"}},
 		Breakouts: []model.Breakout{{ID: "J"}, {ID: "K"}},
 		Branches: []model.Branch{{ID: "1", From: "A", To: "J", LengthMM: 100}, {ID: "2", From: "J", To: "C", LengthMM: 900},
-			{ID: "3", From: "B", To: "J", LengthMM: 899}, {ID: "4", From: "J", To: "K", LengthMM: 50}, {ID: "5", From: "K", To: "D", LengthMM: 60},
+			{ID: "3", From: "B", To: "J", LengthMM: 899}, {ID: "4", From: "J", To: "K", LengthMM: 50}, {ID: "5", From: "K", To: "D",
+				LengthMM: 60},
 			{ID: "6", From: "C", To: "E", LengthMM: 10}}}
 	s := &sheet.Sheet{H: h, Index: model.NewIndex(h)}
-	for within, want := range map[unit.Millimetre]string{1000: "[{0 210} {3 999}]", 1001: "[{0 210} {2 1000} {3 999}]", 100: "[]", 210: "[]",
+	for within, want := range map[unit.Millimetre]string{1000: "[{0 210} {3 999}]", 1001: "[{0 210} {2 1000} {3 999}]", 100: "[]",
+		210: "[]",
 		211: "[{0 210}]", 1011: "[{0 210} {2 1000} {3 999} {4 1010}]"} {
 		if got := fmt.Sprint(near(s, "A", within)); got != want {
 			t.Errorf("within %v: %s, want %s", within, got, want)
@@ -271,8 +278,10 @@ func TestStandingIsToldOnce(t *testing.T) {
 		s.Wires = append(s.Wires, sheet.Wire{Dia: sheet.Dia{Origin: catalogue.Origin{Standing: w.is}}})
 	}
 	Standing(s)
-	dia, wall := "Its diameters are from memory: measure the reels before you cut", "Its wall is from memory: type it from the maker's sheet"
-	want := []sheet.Snag{{Level: sheet.Note, Rule: "standing", Where: "b", Says: dia, Like: "diameters"}, {Level: sheet.Note, Rule: "standing",
+	dia, wall := "Its diameters are from memory: measure the reels before you cut",
+		"Its wall is from memory: type it from the maker's sheet"
+	want := []sheet.Snag{{Level: sheet.Note, Rule: "standing", Where: "b", Says: dia, Like: "diameters"}, {Level: sheet.Note,
+		Rule:  "standing",
 		Where: "c", Says: dia, Like: "diameters"}, {Level: sheet.Note, Rule: "standing", Where: "y", Says: wall, Like: "wall"},
 		{Level: sheet.Note, Rule: "standing", Where: "z", Says: wall, Like: "wall"}}
 	if !slices.Equal(s.Snags, want) {
@@ -303,7 +312,8 @@ func TestAdhesiveByHand(t *testing.T) {
 			s.Snags, s.Branches[0].Ambient = nil, air
 			sayMargins(s, 0)
 			says := fmt.Sprintf("The air around it is %v C, and the adhesive is for %v C at most", air, c.want)
-			if over != (len(s.Snags) == 1) || over && s.Snags[0] != (sheet.Snag{Level: sheet.Stop, Rule: "hot.adhesive", Where: "T", Says: says}) {
+			if over != (len(s.Snags) == 1) || over && s.Snags[0] != (sheet.Snag{Level: sheet.Stop, Rule: "hot.adhesive", Where: "T",
+				Says: says}) {
 				t.Errorf("%s in air of %v: %+v", c.adhesive, air, s.Snags)
 			}
 		}
@@ -325,7 +335,8 @@ func TestLoopInItsBoot(t *testing.T) {
 		s := oneBranch(func(s *sheet.Sheet) {
 			s.H.Terminations[0].LoopMM, s.H.Terminations[0].Boot = model.Some(c.loop), model.Some("own")
 			s.Cat.Boots = map[string]catalogue.Boot{"own": {ID: "own", LipSuppliedMM: c.lip, LengthMM: c.length, Shape: c.shape}}
-			s.H.Wires, s.Wires = []model.Wire{{ID: "v"}, {ID: "w"}}, []sheet.Wire{{Dia: sheet.Dia{Nominal: 1.5}}, {Dia: sheet.Dia{Nominal: 1}}}
+			s.H.Wires, s.Wires = []model.Wire{{ID: "v"}, {ID: "w"}}, []sheet.Wire{{Dia: sheet.Dia{Nominal: 1.5}},
+				{Dia: sheet.Dia{Nominal: 1}}}
 			s.Terms = []sheet.Term{{State: map[string]sheet.Cavity{"1": {Wires: []string{"v", "w"}}}}}
 			s.Branches[0].OverMM = c.over
 		})
@@ -367,7 +378,8 @@ func TestShieldsByHand(t *testing.T) {
 			t.Errorf("%v mm: %q, want %q", c.mm, got, c.want)
 		}
 	}
-	s := &sheet.Sheet{H: &model.Harness{Wires: []model.Wire{{ID: "p", Role: model.Some(model.RolePower)}, {ID: "d", Role: model.Some(model.RoleData)},
+	s := &sheet.Sheet{H: &model.Harness{Wires: []model.Wire{{ID: "p", Role: model.Some(model.RolePower)}, {ID: "d",
+		Role: model.Some(model.RoleData)},
 		{ID: "n"}}, Units: []model.Unit{{ID: "plain", Wires: []string{"p", "n", "lost"}}, {ID: "data", Wires: []string{"lost", "n", "d"}},
 		{ID: "bus", Wires: []string{"n"}, Kbit: model.Some[unit.KilobitPerSec](500)}, {ID: "none"}}}}
 	s.Index = model.NewIndex(s.H)
@@ -388,7 +400,8 @@ func TestFillerUnderHeat(t *testing.T) {
 		want     string
 	}{
 		{"polyethylene", 110, []int{0, 1}, ""}, {"polyethylene", 111, []int{0, 0}, ""}, {"fluoropolymer", 300, []int{1}, ""},
-		{"polyethylene", 111, []int{0, 1, 1}, "Its polyethylene filler melts at about 110 C, and hot is shrunk at 111 C: use fluoropolymer, " +
+		{"polyethylene", 111, []int{0, 1, 1}, "Its polyethylene filler melts at about 110 C, and hot is shrunk at 111 C: " +
+			"use fluoropolymer, " +
 			"polyester, or white wire"},
 	} {
 		s := oneBranch(func(s *sheet.Sheet) {
@@ -422,7 +435,8 @@ func TestFillerUnderHeat(t *testing.T) {
 func TestBootsAtBothEnds(t *testing.T) {
 	for first, want := range map[string]int{"": 1, "none": 2} {
 		s := oneBranch(func(s *sheet.Sheet) {
-			s.H.Terminations = []model.Termination{{ID: "A", Boot: model.Opt[string]{V: first, Set: first != ""}}, {ID: "B", Boot: model.Some("lost")}}
+			s.H.Terminations = []model.Termination{{ID: "A", Boot: model.Opt[string]{V: first, Set: first != ""}}, {ID: "B",
+				Boot: model.Some("lost")}}
 			s.H.Branches[0].To = "B"
 		})
 		if boots(s, 0); len(s.Snags) != want || s.Snags[want-1] != (sheet.Snag{Level: sheet.Warn, Rule: "boot.part", Where: "B",

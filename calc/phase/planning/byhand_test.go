@@ -39,7 +39,8 @@ func TestWhatIsCertain(t *testing.T) {
 		{"no plan, but one with spares", nil, nil, []asking{{free: none}, {free: come(4, 0, true)}}, sheet.Reach{Least: 4, Thinnest: true}},
 		{"with spares a limit is left", nil, nil, []asking{{free: come(5, 0, true)}, {free: come(1, 1, false)}},
 			sheet.Reach{Least: 5, Proven: true, Thinnest: true}},
-		{"cheaper with spares", nil, nil, []asking{{free: come(5, 0, true)}, {free: come(4, 0, true)}}, sheet.Reach{Least: 4, Thinnest: true}},
+		{"cheaper with spares", nil, nil, []asking{{free: come(5, 0, true)}, {free: come(4, 0, true)}}, sheet.Reach{Least: 4,
+			Thinnest: true}},
 		{"dearer with spares", nil, nil, []asking{{free: come(5, 0, true)}, {free: come(6, 0, true)}},
 			sheet.Reach{Least: 5, Proven: true, Thinnest: true}},
 		{"something left out without spares", nil, nil, []asking{{free: come(5, 0, false)}, {free: come(6, 0, true)}},
@@ -50,7 +51,8 @@ func TestWhatIsCertain(t *testing.T) {
 
 		// Leavers: a plan that is free to bury costs 2 more where it does; one in their order may cost less than that.
 		{"leavers, free to bury", nil, nil, []asking{{come(3, 0, true), none, true}}, sheet.Reach{Least: 5, Proven: true, Thinnest: true}},
-		{"leavers, in order cheaper", nil, nil, []asking{{come(3, 0, true), come(4, 0, true), true}}, sheet.Reach{Least: 4, Thinnest: true}},
+		{"leavers, in order cheaper", nil, nil, []asking{{come(3, 0, true), come(4, 0, true), true}}, sheet.Reach{Least: 4,
+			Thinnest: true}},
 		{"leavers, in order dearer", nil, nil, []asking{{come(3, 0, true), come(9, 0, false), true}},
 			sheet.Reach{Least: 5, Proven: true, Thinnest: true}},
 		{"leavers, in order only with a limit left", nil, nil, []asking{{come(3, 0, true), come(1, 1, true), true}},
@@ -127,7 +129,8 @@ func TestProposalByHand(t *testing.T) {
 		{name: "leavers: the cheapest plan that leaves fewest limits", q: &Search{leavers: true, weight: 1}, runs: map[asked][]sheet.Option{
 			free: {of("C", 8, 9, 1, relaxed), of("A", 10, 2, 5, buried(2))}, ordered: {of("B", 10.5, 3, 5.5)}}, want: "BA",
 			leavers: [3]unit.Millimetre{10.5, 10, 0.5}},
-		{name: "leavers: nothing found", q: &Search{leavers: true, weight: 1}, runs: map[asked][]sheet.Option{free: nil, ordered: nil}, want: ""},
+		{name: "leavers: nothing found", q: &Search{leavers: true, weight: 1}, runs: map[asked][]sheet.Option{free: nil, ordered: nil},
+			want: ""},
 		{name: "a fork: a whole lay-up is there", q: &Search{forks: true, weight: 1}, runs: map[asked][]sheet.Option{
 			free: {of("B", 10, 1, 4.5, parts(1)), a()}}, want: "AB"},
 		{name: "a fork: one branch round another", q: &Search{forks: true, weight: 1}, runs: map[asked][]sheet.Option{
@@ -191,7 +194,8 @@ func TestColourOfASpare(t *testing.T) {
 		used []string
 		want string
 	}{
-		{nil, "90"}, {[]string{"90"}, "91"}, {[]string{"91", "90", "93"}, "92"}, {one[:8], "98"}, {one, "901"}, {all[:10], "902"}, {all[:17], "912"},
+		{nil, "90"}, {[]string{"90"}, "91"}, {[]string{"91", "90", "93"}, "92"}, {one[:8], "98"}, {one, "901"}, {all[:10], "902"},
+		{all[:17], "912"},
 		{all[:44], "978"}, {all, "9"},
 	} {
 		for laid := range len(c.used) + 1 {

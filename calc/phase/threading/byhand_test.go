@@ -237,8 +237,10 @@ func TestHotMeltByHand(t *testing.T) {
 	s.Branches[1].Covers[0].Tube.V.Material = "elastomer"
 	SayAdhesive(s)
 	want := []sheet.Snag{
-		{Level: sheet.Note, Rule: "adhesive.pair", Where: "J", Like: "S1", Says: "It would be glued with hot melt on S1, which needs epoxy"},
-		{Level: sheet.Note, Rule: "adhesive.pair", Where: "P", Like: "S1", Says: "It would be glued with hot melt on S1, which needs epoxy"},
+		{Level: sheet.Note, Rule: "adhesive.pair", Where: "J", Like: "S1",
+			Says: "It would be glued with hot melt on S1, which needs epoxy"},
+		{Level: sheet.Note, Rule: "adhesive.pair", Where: "P", Like: "S1",
+			Says: "It would be glued with hot melt on S1, which needs epoxy"},
 	}
 	if !slices.Equal(s.Snags, want) {
 		t.Errorf("%+v, want %+v", s.Snags, want)
@@ -274,15 +276,16 @@ func TestTransitionsByHand(t *testing.T) {
 		want    string
 	}{
 		{"all wide", 8, []catalogue.Outlet{wide, wide, wide, wide}, false, ""},
-		{"three", 8, []catalogue.Outlet{wide, wide, wide}, false, "stop transition.outlets J: four has 3 outlets, but 4 branches meet there"},
+		{"three", 8, []catalogue.Outlet{wide, wide, wide}, false,
+			"stop transition.outlets J: four has 3 outlets, but 4 branches meet there"},
 		{"too narrow", 8, of(7.126, 1), false, "stop transition.slide J: four does not pass A in its sheath, 7.25 mm, with an outlet of " +
 			"7.13 mm: take a wider one, a split one, or tape the breakout"},
 		{"too narrow, from memory", 8, of(7.1, 1), true, "warn transition.slide J: four does not pass A in its sheath, 7.25 mm, with an " +
 			"outlet of 7.10 mm: take a wider one, a split one, or tape the breakout"},
 		{"just wide enough", 8, of(7.25, 1), false, "note transition.stretch J: Its outlet for A is filled to 97 % of its bore; at most " +
 			"80 % is advised"},
-		{"loose", 8, of(9, 4.914), false, "stop transition.grip J: Its outlet for A recovers to 4.91 mm and lies on 4.75 mm with every wire " +
-			"at its smallest: it stays loose"},
+		{"loose", 8, of(9, 4.914), false, "stop transition.grip J: Its outlet for A recovers to 4.91 mm and lies on 4.75 mm with every " +
+			"wire at its smallest: it stays loose"},
 		{"loose, from memory", 8, of(9, 5), true, "warn transition.grip J: Its outlet for A recovers to 5.00 mm and lies on 4.75 mm with " +
 			"every wire at its smallest: it stays loose"},
 		{"just held", 8, of(9, 4.75), false, ""},
