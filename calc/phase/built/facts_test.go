@@ -205,3 +205,68 @@ func TestWhenASpliceIsMade(t *testing.T) {
 		}
 	}
 }
+
+// begunOn is a serial on which all of a bench is done but what is left out.
+func begunOn(s *sheet.Sheet, without ...string) *model.Build {
+	b := &model.Build{Serial: "1"}
+	for _, f := range Facts(s) {
+		if !slices.Contains(without, f.Key) {
+			b.Tick(model.Ticked{Key: f.Key, What: model.Some(f.What)})
+		}
+	}
+	return b
+}
+
+// Two tubes are others now: each is one difference, of the step that threaded it on and the one that shrank it, with all that goes over
+// either. A sleeve lies over the one, and not over the other.
+func TestTubesThatAreOthersNow(t *testing.T) {
+	b := begunOn(bench())
+	s := bench()
+	s.Branches[0].Sheath.Part, s.Branches[2].Sheath.Part = "S9", "S8"
+	got := Since(s, b).Differences
+	if len(got) != 2 {
+		t.Fatalf("%+v", got)
+	}
+	for k, want := range []struct {
+		says, part string
+		pin        string
+		over       bool // the sleeve goes over it
+	}{{"sheath of T is S9, was S1", "sheath T S1", "pin P", true}, {"sheath of B is S8, was S3", "sheath B S3", "pin R", false}} {
+		d := got[k]
+		if d.Says != want.says || !slices.Equal(d.Steps, []string{"thread " + want.part, "shrink " + want.part}) {
+			t.Errorf("%s: steps %q, want %s", d.Says, d.Steps, want.says)
+		}
+		for _, key := range []string{"thread " + want.part, "shrink " + want.part, want.pin, "thread transition J own",
+			"shrink transition J own"} {
+			if !slices.Contains(d.Again, key) {
+				t.Errorf("%s: %s is not done again: %q", d.Says, key, d.Again)
+			}
+		}
+		for _, key := range []string{"shrink sleeve T S2", "thread sleeve T S2"} {
+			if slices.Contains(d.Again, key) != want.over {
+				t.Errorf("%s: %s is done again: %v", d.Says, key, !want.over)
+			}
+		}
+		if slices.Contains(d.Again, "cut a") || slices.Contains(d.Again, "shrink boot Q bt") {
+			t.Errorf("%s: what does not lie over it is done again: %q", d.Says, d.Again)
+		}
+	}
+}
+
+// A wire that was laid, was never on record as cut and is in the sheet no more, is named by itself, with the steps that had it.
+func TestPieceThatIsGone(t *testing.T) {
+	b := begunOn(bench(), "cut b")
+	s := bench()
+	s.H.Wires[1].ID = "x"
+	s.Wires[1].Cut = 0
+	s.Branches[0].Layers[1].Members = []sheet.Member{{ID: "a"}}
+	s.Branches[2].Layers[0].Members = nil
+	s.Terms[0].State = map[string]sheet.Cavity{"1": {Wires: []string{"a"}}, "3": {Drain: "U"}}
+	s.Branches[0].Layers[1].Fillers = 1
+	s.Index = model.NewIndex(s.H)
+	got := Since(s, b).Differences
+	if len(got) != 1 || got[0].At != "b" || got[0].Says != "b is no longer in the sheet" || got[0].Built != "built with it" ||
+		!slices.Equal(got[0].Steps, []string{"lay T 1", "lay B 0", "pin P"}) {
+		t.Errorf("%+v", got)
+	}
+}

@@ -128,7 +128,7 @@ func TestBegunLessonsByHand(t *testing.T) {
 	}{
 		{"not known", nil, []catalogue.Correction{two}, nil},
 		{"nothing then, nothing now", []string{}, nil, nil},
-		{"learned since", []string{}, []catalogue.Correction{two, of("wire used, fine 22", 0.1), of("wall, x", 0.3)},
+		{"learned since", []string{}, []catalogue.Correction{of("wall, x", 0.2), two, of("wire used, fine 22", 0.1), of("wall, x", 0.3)},
 			[]catalogue.Correction{gone("over, 2 layers"), gone("wall, x")}},
 		{"as it was", []string{"over, 2 layers: +2.0 %"}, []catalogue.Correction{two}, nil},
 		{"another since", []string{"over, 2 layers: +2.0 %"}, []catalogue.Correction{two, of("over, 2 layers", 0.05)},
