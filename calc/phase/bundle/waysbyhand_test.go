@@ -6,6 +6,7 @@ import (
 	"strings"
 	"testing"
 
+	"contralay/calc/formula/lay"
 	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/unit"
@@ -93,6 +94,7 @@ func TestApartByHand(t *testing.T) {
 		{"s1 n1, l1 n2", "s1 n1, l1 n2"},
 		{"n1 s1, l1 n2", "s1 n1, l1 n2"},
 		{"s1, l1, n1", "s1, l1, n1"},
+		{"n2 l2 l1 n1 s1, l3 s3", "s1 n1 l1 l2 n2, l3 s3"}, // turned round, and nothing else of it changed
 		{"n1 n2 n3", "n1 n2 n3"},
 	} {
 		var tails [][]string
@@ -144,5 +146,80 @@ func TestBendByHand(t *testing.T) {
 		if d := b.MinMM - c.least; got != c.says || b.Rule != c.rule || d > 1e-9 || d < -1e-9 || b.MismatchMM.Set {
 			t.Errorf("%v over, bent to %v: %+v, %q", c.over, c.bend, b, got)
 		}
+	}
+}
+
+// What comes off as one tail lies thick beside thin where its sizes differ, each tail by itself; where they do not, in the order of its
+// cavities. The order in which thick and thin lie is that of the formula.
+func TestZigZagOfATail(t *testing.T) {
+	s := trunk()
+	s.Index = model.NewIndex(s.H)
+	for k, d := range []unit.Millimetre{1, 1, 2, 2, 1} {
+		s.Wires[k].Dia.Nominal = d
+	}
+	ids := []string{"a", "b", "c", "d", "e"}
+	zz := lay.ZigZag([]unit.Millimetre{1, 1, 2, 2, 1})
+	var want []string
+	for _, k := range zz {
+		want = append(want, ids[k])
+	}
+	if slices.Equal(want, ids) {
+		t.Fatal("the formula leaves two thin ones side by side")
+	}
+	got := slices.Clone(ids)
+	if zigzagGroup(s, got); !slices.Equal(got, want) {
+		t.Errorf("%v, want %v", got, want)
+	}
+	alike := []string{"e", "a", "b"}
+	if zigzagGroup(s, alike); !slices.Equal(alike, []string{"e", "a", "b"}) {
+		t.Errorf("of one size: %v", alike)
+	}
+	// All five come off as one tail, and cavities tell their order; with fillers between as evenly as they go.
+	all, filler := order(s, model.Layer{Of: ids}, Ranks{Way: map[string]Way{"a": {1, 0}, "b": {1, 1}, "c": {2, 0}, "d": {2, 1}, "e": {1,
+		2}}}, false)
+	if !slices.Equal(all, []string{"a", "b", "e", "c", "d"}) || slices.Contains(filler, true) {
+		t.Errorf("two tails of one size each: %v", all)
+	}
+	mixed, _ := order(s, model.Layer{Of: ids}, Ranks{Way: map[string]Way{"a": {1, 0}, "b": {1, 1}, "c": {1, 2}, "d": {1, 3}, "e": {2,
+		0}}}, false)
+	head := []string{"a", "b", "c", "d"}
+	for k, at := range lay.ZigZag([]unit.Millimetre{1, 1, 2, 2}) {
+		if mixed[k] != head[at] {
+			t.Errorf("two of each size in one tail: %v", mixed)
+			break
+		}
+	}
+	if mixed[4] != "e" {
+		t.Errorf("the tail of one: %v", mixed)
+	}
+}
+
+// A spare of an option runs by the numbers of its branches, so where those are others it is another question.
+func TestQuestionHasTheWayOfASpare(t *testing.T) {
+	question := func(swapped bool) string {
+		s := trunk()
+		b := s.H.Branches
+		b[1].To, b[2], b[3] = "Q2", model.Branch{ID: "B", From: "J", To: "R", LengthMM: 200}, model.Branch{ID: "C", From: "Q2", To: "Q"}
+		last := 3
+		if swapped {
+			b[2], b[3], last = b[3], b[2], 2
+		}
+		for k := range s.Wires {
+			s.Wires[k].Path = []int{0, 1, last}
+		}
+		s.Units[0].Path = []int{0, 1, last}
+		s.Limits.SparesWanted = 1
+		s.Terms[0].Free, s.Terms[1].Free = []string{"9"}, []string{"9"}
+		s.Index = model.NewIndex(s.H)
+		if len(SparesFor(s, 0)) != 1 {
+			t.Fatal("no place for a spare")
+		}
+		return Question(s, 0)
+	}
+	if question(false) == question(true) {
+		t.Error("one question of two ways")
+	}
+	if question(true) != question(true) {
+		t.Error("two questions of one way")
 	}
 }
