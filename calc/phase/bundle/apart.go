@@ -49,7 +49,7 @@ func kinOf(s *sheet.Sheet, id string) (out kin) {
 func besides(s *sheet.Sheet, ids []string) int {
 	n := 0
 	for k, id := range ids {
-		if len(ids) > 1 && clash(s, id, ids[(k+1)%len(ids)]) {
+		if clash(s, id, ids[(k+1)%len(ids)]) {
 			n++
 		}
 	}

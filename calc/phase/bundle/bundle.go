@@ -5,6 +5,7 @@ import (
 	"encoding/binary"
 	"math"
 	"slices"
+	"strconv"
 
 	"contralay/calc/formula/cut"
 	"contralay/calc/formula/lay"
@@ -316,25 +317,17 @@ func clockwise(members []sheet.Member) []sheet.Member {
 }
 
 func kindOf(s *sheet.Sheet, id string) sheet.Kind {
-	c, ok := s.Index.Component(id)
-	switch {
+	kind := sheet.OfWire
+	switch c, ok := s.Index.Component(id); {
 	case ok && c.Unit:
-		return sheet.OfUnit
+		kind = sheet.OfUnit
 	case ok && s.H.Wires[c.At].Role.V == model.RoleSpare:
-		return sheet.OfSpare
+		kind = sheet.OfSpare
 	}
-	return sheet.OfWire
+	return kind
 }
 
 func outer(s *sheet.Sheet, i int) model.Hand { return s.H.Branches[i].Outer.Or(s.Limits.Outer) }
-
-// flag is a yes or no as a byte of a key.
-func flag(is bool) byte {
-	if is {
-		return 1
-	}
-	return 0
-}
 
 // key is everything a bundle is computed from, as bytes.
 func key(s *sheet.Sheet, i int, layers []model.Layer, r Ranks) string {
@@ -367,7 +360,7 @@ func key(s *sheet.Sheet, i int, layers []model.Layer, r Ranks) string {
 			num(float64(r.Way[id].Tail))
 			num(float64(r.Way[id].Cavity))
 			text(Looks(s, id))
-			buf = append(buf, byte(kinOf(s, id)), flag(r.apart))
+			buf = strconv.AppendBool(append(buf, byte(kinOf(s, id))), r.apart)
 			num(float64(r.Depth[id]))
 		}
 	}

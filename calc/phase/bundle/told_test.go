@@ -199,3 +199,13 @@ func TestBeyondByWalking(t *testing.T) {
 		t.Errorf("only %d branches were walked", walked)
 	}
 }
+
+// A branch waits for a proposal only where the size of everything in it is known.
+func TestWhoWaits(t *testing.T) {
+	for text, want := range map[string]bool{row(9, ""): true, strings.Replace(row(9, ""), "size = \"22\"", "size = \"99\"", 1): false,
+		row(3, ""): false} {
+		if got := calctest.Built(t, text).Branches[0].Waiting; got != want {
+			t.Errorf("it waits: %v, want %v, in\n%s", got, want, text)
+		}
+	}
+}

@@ -196,8 +196,12 @@ func TestZigZagOfATail(t *testing.T) {
 
 // A spare of an option runs by the numbers of its branches, so where those are others it is another question.
 func TestQuestionHasTheWayOfASpare(t *testing.T) {
-	question := func(swapped bool) string {
+	question := func(swapped bool, more int) string {
 		s := trunk()
+		for range more { // of the same size: the spare is like another number
+			s.H.Wires = append([]model.Wire{{ID: "elsewhere"}}, s.H.Wires...)
+			s.Wires = append([]sheet.Wire{{}}, s.Wires...)
+		}
 		b := s.H.Branches
 		b[1].To, b[2], b[3] = "Q2", model.Branch{ID: "B", From: "J", To: "R", LengthMM: 200}, model.Branch{ID: "C", From: "Q2", To: "Q"}
 		last := 3
@@ -216,10 +220,61 @@ func TestQuestionHasTheWayOfASpare(t *testing.T) {
 		}
 		return Question(s, 0)
 	}
-	if question(false) == question(true) {
-		t.Error("one question of two ways")
+	if question(false, 0) == question(true, 0) || question(true, 0) == question(true, 1) {
+		t.Error("one question of two ways, or of two wires that it is like")
 	}
-	if question(true) != question(true) {
+	if question(true, 0) != question(true, 0) {
 		t.Error("two questions of one way")
+	}
+}
+
+// How many branches a component still runs through where its branch parts: beyond its to end; beyond its from end where only that is a
+// breakout; the larger between two. What a unit goes on into is what its wires go on into.
+func TestDepthByHand(t *testing.T) {
+	for _, c := range []struct {
+		from, to string
+		want     int
+	}{{"P", "Q", 2}, {"P", "J", 2}, {"J", "P", 5}, {"J", "K", 5}} {
+		h := &model.Harness{Terminations: []model.Termination{{ID: "P"}, {ID: "Q"}}, Breakouts: []model.Breakout{{ID: "J"}, {ID: "K"}},
+			Branches: []model.Branch{{From: c.from, To: c.to}}}
+		s := &sheet.Sheet{H: h, Index: model.NewIndex(h)}
+		if got := depth(s, 0, 2, 5); got != c.want {
+			t.Errorf("%s to %s: %d, want %d", c.from, c.to, got, c.want)
+		}
+	}
+	s := trunk()
+	s.Units[0].Path = []int{0, 3}
+	s.Index = model.NewIndex(s.H)
+	if next, ok := NextAt(s, 0, "J", "U"); next != 3 || !ok {
+		t.Errorf("the unit goes on into %d, %v", next, ok)
+	}
+	if next, ok := NextAt(s, 0, "P", "U"); next != -1 || !ok {
+		t.Errorf("at its end the unit goes on into %d, %v", next, ok)
+	}
+	if next, ok := NextAt(s, 0, "J", "a"); next != 1 || !ok {
+		t.Errorf("a goes on into %d, %v", next, ok)
+	}
+}
+
+// The room of a layer is that for its thinnest piece, and a filler is none.
+func TestRoomIsForTheThinnest(t *testing.T) {
+	bed, how := lay.Bed{Crown: 6, Tape: 6}, lay.Laying{Ratio: 12}
+	d := []unit.Millimetre{2, 0.5, 1, 3}
+	kinds := []sheet.Kind{sheet.OfWire, sheet.OfFiller, sheet.OfUnit, sheet.OfSpare}
+	s := &sheet.Sheet{Limits: model.Limits{LiftMax: 0.05}}
+	l := &sheet.Layer{FillerMM: 0.5}
+	for k := range d {
+		l.Members = append(l.Members, sheet.Member{Kind: kinds[k], D: d[k]})
+	}
+	want := lay.Room(d, 1, bed, how, 0.05)
+	if want == lay.Room(d, 0.5, bed, how, 0.05) || want == lay.Room(d, 2, bed, how, 0.05) || want == lay.Room(d, 3, bed, how, 0.05) {
+		t.Fatal("the room is the same for each")
+	}
+	if room(s, l, d, bed, how); l.Room != want || l.Takes != 4+want {
+		t.Errorf("room for %d, takes %d; want %d", l.Room, l.Takes, want)
+	}
+	only := &sheet.Layer{FillerMM: 0.5, Members: []sheet.Member{{Kind: sheet.OfFiller, D: 0.5}}}
+	if room(s, only, d[1:2], bed, how); only.Room != lay.Room(d[1:2], 0.5, bed, how, 0.05) {
+		t.Errorf("of filler alone: room for %d", only.Room)
 	}
 }

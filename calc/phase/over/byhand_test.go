@@ -445,3 +445,110 @@ func TestBootsAtBothEnds(t *testing.T) {
 		}
 	}
 }
+
+// Two keys at the ends of a run that is too short, in the whole sentence, by hand: 3 and 3 o'clock, each seen from its own side, are half
+// a turn apart, which 10 mm take up in 30 x 10 x 2 = 600 mm. Ends without a key are passed over.
+func TestClockedByHand(t *testing.T) {
+	for length, want := range map[unit.Millimetre]string{600: "",
+		599: "Its key is at 3 and the key of C at 3, each seen from its wire side: " +
+			"the run must turn by 180 degrees, and it is 599 mm long. Allow 600 mm for that (common practice, 30 x OD a quarter turn), " +
+			"or clock C at 9"} {
+		s := oneBranch(func(s *sheet.Sheet) {
+			s.H.Terminations = []model.Termination{{ID: "A"}, {ID: "B", Clock: model.Some(3)}, {ID: "C", Clock: model.Some(3)}}
+			s.H.Branches[0].From, s.H.Branches[0].To, s.H.Branches[0].LengthMM = "B", "C", length
+		})
+		Clocked(s)
+		got := ""
+		for _, g := range s.Snags {
+			got += g.Says
+			if g.Level != sheet.Warn || g.Rule != "clock" || g.Where != "B" {
+				t.Errorf("%+v", g)
+			}
+		}
+		if got != want {
+			t.Errorf("%v mm: %q, want %q", length, got, want)
+		}
+	}
+}
+
+// What is behind a connector, and what a device withstands, in whole sentences, by hand: a straight boot of 40 mm, 60 mm of bend and 10 mm
+// of branch take 110 mm.
+func TestSpaceAndDeviceInWords(t *testing.T) {
+	for _, c := range []struct {
+		space, limit, air float64
+		want              string
+	}{
+		{110, 85, 85, ""},
+		{109.6, 85, 20, "warn boot.space A: It has 110 mm behind it, and a straight boot with its bend takes 110 mm: " +
+			"use a 90 degree boot, or another place"},
+		{90, 85, 20, "warn boot.space A: It has 90 mm behind it, and a straight boot with its bend takes 110 mm: " +
+			"use a 90 degree boot, or another place"},
+		{110, 85, 86, "stop hot.device A: It withstands 85 C, and the air is 86 C around T"},
+	} {
+		s := oneBranch(func(s *sheet.Sheet) {
+			a := &s.H.Terminations[0]
+			a.SpaceMM, a.LimitC = model.Some(unit.Millimetre(c.space)), model.Some(unit.Celsius(c.limit))
+			a.Boot = model.Some("own")
+			s.Cat.Boots = map[string]catalogue.Boot{"own": {ID: "own", Shape: "straight", LengthMM: 40,
+				Origin: catalogue.Origin{Standing: catalogue.House}}}
+			s.Branches[0].Bend.MinMM, s.Branches[0].Ambient = 60, unit.Celsius(c.air)
+		})
+		space(s, &s.H.Terminations[0])
+		sayMargins(s, 0)
+		var got []string
+		for _, g := range s.Snags {
+			got = append(got, fmt.Sprint(g.Level, " ", g.Rule, " ", g.Where, ": ", g.Says))
+		}
+		if strings.Join(got, "; ") != c.want {
+			t.Errorf("%+v: %q", c, got)
+		}
+	}
+}
+
+// A tube over a branch, by hand: from 100 to 300 mm are 200 mm, cut to whole steps of 5 mm, with a wall of its own. What is said of the
+// covers is kept with the branch. A sheath that would start beyond the end is none, and is proposed only where no part is written.
+func TestTubeOverABranch(t *testing.T) {
+	mm := model.Some[unit.Millimetre]
+	tube := catalogue.Tube{ID: "own", Kind: "own", SuppliedMM: 14, RecoveredMM: 6, WallMM: 0.8, Density: 1.3, Flexible: true}
+	s := oneBranch(func(s *sheet.Sheet) {
+		s.Cat.Tubes, s.Limits.CutStepMM = []catalogue.Tube{tube}, 5
+		s.H.Branches[0].Covers = []model.Cover{{What: model.CoverSleeve, Part: model.Some("own"), FromMM: mm(100), ToMM: mm(300)},
+			{What: model.CoverBraid, FromMM: mm(0), ToMM: mm(900), ThickMM: mm(0.1)}}
+	})
+	CoverBranches(s)
+	c := s.Branches[0].Covers[0]
+	cut, _ := cover.CutLength(200, 0, 5)
+	mass, ok := cover.Mass(cover.Tube{SuppliedMM: 14, RecoveredMM: 6, WallMM: 0.8, Density: 1.3})
+	if c.CutMM != cut || !ok || math.Abs(float64(c.Gram)-float64(mass)*float64(cut)/1000) > 1e-9 || c.Gram <= 0 || c.PassMM != 10 {
+		t.Errorf("cut %v, %v g, passes %v; want %v mm", c.CutMM, c.Gram, c.PassMM, cut)
+	}
+	if len(s.Snags) == 0 || !slices.Equal(s.Branches[0].SaidOver, s.Snags) {
+		t.Errorf("said %+v, kept %+v", s.Snags, s.Branches[0].SaidOver)
+	}
+	for part, proposed := range map[string]bool{"": true, "own": false} {
+		s := oneBranch(func(s *sheet.Sheet) {
+			s.Cat.Tubes = []catalogue.Tube{tube}
+			s.H.Branches[0].Covers = []model.Cover{{What: model.CoverSheath, Part: model.Opt[string]{V: part, Set: part != ""},
+				FromMM: mm(600)}}
+		})
+		stack(s, 0)
+		if sh := &s.Branches[0].Sheath; sh.Part != "" || sh.Proposed != proposed || len(s.Snags) != 1 || s.Snags[0].Rule != "cover.place" {
+			t.Errorf("%q: %+v, %+v", part, sh, s.Snags)
+		}
+	}
+}
+
+// Where a sheath stops, the shells of both boots are looked at all the same.
+func TestShellsOfBothBoots(t *testing.T) {
+	s := oneBranch(func(s *sheet.Sheet) {
+		s.H.Terminations = []model.Termination{{ID: "A", Boot: model.Some("B"), Insert: model.Some("I")}, {ID: "Z", Boot: model.Some("B"),
+			Insert: model.Some("I")}}
+		s.H.Branches[0].To = "Z"
+		s.Cat.Inserts = map[string]catalogue.Insert{"I": {Shell: 10}}
+		s.Cat.Boots = map[string]catalogue.Boot{"B": {ID: "B", Shell: 8, LengthMM: 50}}
+		s.Branches[0].Sheath.Tube, s.Branches[0].Sheath.Verdict.StopLoose = model.Some(catalogue.Tube{ID: "X"}), true
+	})
+	if boots(s, 0); len(s.Snags) != 2 || s.Snags[0].Where != "A" || s.Snags[1].Where != "Z" || s.Snags[1].Rule != "boot.shell" {
+		t.Errorf("%+v", s.Snags)
+	}
+}
