@@ -102,6 +102,17 @@ func TestCentreThatIsAskedFor(t *testing.T) {
 			t.Errorf("%d asked for, %d lie there", n, len(o.Layers[0].Of))
 		}
 	}
+	if _, ok := planning.Best(s, 0, planning.Core{Kind: planning.UnitCore}); ok {
+		t.Error("no unit runs there, and units lie in the centre")
+	}
+	locked := s.H.EditBranch(0, func(b *model.Branch) { b.Layers = []model.Layer{{Of: []string{"0"}, Locked: model.Some(true)}} })
+	if o, ok := planning.Best(calc.Build(locked, s.Base, nil), 0, planning.Core{Kind: planning.EqualCore, N: 3}); ok {
+		t.Errorf("one is locked in the centre, and three lie there: %v", o.Layers)
+	}
+	if o, ok := planning.Best(calc.Build(locked, s.Base, nil), 0, planning.Core{Kind: planning.CountCore, N: 1}); !ok ||
+		len(o.Layers[0].Of) != 1 {
+		t.Errorf("one is locked in the centre, and one was asked for: %v, %v", ok, o.Layers)
+	}
 	q := planning.Begin(s, 0)
 	for range 3 {
 		if _, more := q.Run(1000); more == q.Proposal().Reach.Ended {
