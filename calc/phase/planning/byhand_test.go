@@ -323,3 +323,87 @@ func TestWholeLayersByHand(t *testing.T) {
 		}
 	}
 }
+
+// Components dealt out to the layers of a plan, by hand: what is held first, then in the order they are given; a place that none is left
+// for is a spare's. Tape makes a centre up to its diameter; fillers lie in layers alone. A locked layer stays as it is, and another keeps
+// its pins and its lay.
+func TestDealtByHand(t *testing.T) {
+	mm := model.Some[unit.Millimetre]
+	h := &model.Harness{Branches: []model.Branch{{Layers: []model.Layer{{Of: []string{"x"}}, {LayMM: mm(70), Pinned: []string{"c"}},
+		{Of: []string{"g"}, Locked: model.Some(true), BindMM: mm(0.3)}}}}}
+	s := &sheet.Sheet{H: h, Branches: make([]sheet.Branch, 1)}
+	for k, id := range []string{"a", "b", "c", "d", "e", "f", "g"} {
+		h.Wires = append(h.Wires, model.Wire{ID: id})
+		s.Wires = append(s.Wires, sheet.Wire{Dia: sheet.Dia{Nominal: []unit.Millimetre{1, 1, 1, 1, 2, 2, 1}[k]}})
+	}
+	s.Index = model.NewIndex(h)
+	held := []bundle.Holding{{Layer: 1, Ids: []string{"c", "f"}}}
+	size := func(mm ...unit.Millimetre) []unit.Millimetre { return mm }
+	p := plan.Plan{Layers: []plan.Layer{
+		{Sizes: size(1), N: []int{1}, CentreMM: 1.8, Fillers: 2},
+		{Sizes: size(1, 2), N: []int{3, 2}, Fillers: 1, FillerMM: 0.9},
+		{Sizes: size(1), N: []int{1}},
+		{Sizes: size(1), N: []int{2}, Fillers: 3, FillerMM: 1.1},
+	}}
+	layers, spareIn := deal(s, 0, p, []string{"d", "a", "b", "e"}, bundle.Ranks{}, held, nil)
+	want := []model.Layer{{Of: []string{"d"}, BindMM: mm(0.8)},
+		{Of: []string{"c", "f", "a", "b", "e"}, Fillers: model.Some(1), FillerMM: mm(0.9), LayMM: mm(70), Pinned: []string{"c"}},
+		{Of: []string{"g"}, Locked: model.Some(true), BindMM: mm(0.3)},
+		{Fillers: model.Some(3), FillerMM: mm(1.1)}}
+	if a, b := fmt.Sprintf("%+v", layers), fmt.Sprintf("%+v", want); a != b || !slices.Equal(spareIn, []int{2, 3, 3}) {
+		t.Errorf("%s, want\n%s; spares in %v", a, b, spareIn)
+	}
+	centre := plan.Plan{Layers: []plan.Layer{{Sizes: size(1), N: []int{2}, Fillers: 2, FillerMM: 1}, {Sizes: size(2), N: []int{1},
+		CentreMM: 0.9}}}
+	h.Branches[0].Layers = nil
+	if layers, spareIn := deal(s, 0, centre, []string{"a", "b", "e"}, bundle.Ranks{}, nil, nil); layers[0].Fillers.Set ||
+		strings.Join(layers[0].Of, "") != "ab" || strings.Join(layers[1].Of, "") != "e" || spareIn != nil {
+		t.Errorf("%+v, spares in %v", layers, spareIn)
+	}
+}
+
+// What is certain is asked of each question there is: where nothing is found without spares, of that with spares; and what was found and
+// has no letter is looked at, of the question that decides alone.
+func TestReachAsksEachQuestion(t *testing.T) {
+	rules := bundle.PlanRules(&sheet.Sheet{Limits: model.Rules{}.Resolve()})
+	seven := plan.Begin(plan.Ask{Sizes: []plan.Size{{D: 1, N: 7}}, Rules: rules})
+	seven.AtOnce()
+	for range 50 {
+		seven.Run(100_000)
+	}
+	reach, ok := seven.Reach()
+	if !ok || !reach.All || !reach.Proven || reach.Relaxed != plan.Keeps {
+		t.Fatalf("six round one are not planned to the end: %+v", reach)
+	}
+	best := seven.Plans()[0]
+	shown := []sheet.Option{named("A", best, 0)}
+	thinner := best
+	thinner.Over -= 1
+	free, spares := asked{false, anyOrder, false}, asked{false, anyOrder, true}
+	none := plan.Begin(plan.Ask{})
+	for _, c := range []struct {
+		name   string
+		spares int
+		runs   []*run
+		want   sheet.Reach
+	}{
+		{"without spares", 0, []*run{{of: free, search: seven}}, sheet.Reach{Ended: true, Proven: true, Thinnest: true,
+			Least: reach.Least}},
+		{"with one", 1, []*run{{of: free, search: none}, {of: spares, search: seven}},
+			sheet.Reach{Ended: true, Proven: true, Thinnest: true, Least: reach.Least}},
+		{"nothing planned", 1, []*run{{of: free, search: none}, {of: spares, search: none}}, sheet.Reach{Ended: true}},
+		{"a thinner one was found", 0, []*run{{of: free, search: seven, options: []sheet.Option{named("B", thinner, 0)}}},
+			sheet.Reach{Ended: true, Proven: true, Least: reach.Least}},
+		{"a thinner one was found of another question", 0, []*run{{of: free, search: seven}, {of: asked{true, anyOrder, false},
+			search:  none,
+			options: []sheet.Option{named("B", thinner, 0)}}}, sheet.Reach{Ended: true, Proven: true, Thinnest: true, Least: reach.Least}},
+	} {
+		q := &Search{runs: c.runs, spares: make([]sheet.SparePlace, c.spares)}
+		if got := q.reach(false, shown); got != c.want {
+			t.Errorf("%s: %+v, want %+v", c.name, got, c.want)
+		}
+	}
+	if got := (&Search{runs: []*run{{of: free, search: seven}}}).reach(false, nil); got != (sheet.Reach{Ended: true}) {
+		t.Errorf("no option: %+v", got)
+	}
+}
