@@ -552,3 +552,34 @@ func TestShellsOfBothBoots(t *testing.T) {
 		t.Errorf("%+v", s.Snags)
 	}
 }
+
+// Two layers hold the same where they name the same pieces, in whatever order, with as many fillers; what a splice stands in place of is
+// the thickest wire that ends on it.
+func TestSameMembersAndSpliceWire(t *testing.T) {
+	of := func(fillers int, ids ...string) *sheet.Layer {
+		l := &sheet.Layer{Fillers: fillers}
+		for _, id := range ids {
+			l.Members = append(l.Members, sheet.Member{ID: id})
+		}
+		return l
+	}
+	for _, c := range []struct {
+		a, b *sheet.Layer
+		want bool
+	}{{of(1, "a", "b"), of(1, "b", "a"), true}, {of(0, "a", "b"), of(0, "a", "c"), false}, {of(0, "a", "b"), of(0, "a"), false},
+		{of(1, "a", "b"), of(0, "a", "b"), false}} {
+		if sameMembers(c.a, c.b) != c.want {
+			t.Errorf("%+v and %+v: %v", c.a, c.b, !c.want)
+		}
+	}
+	s := oneBranch(func(s *sheet.Sheet) {
+		s.H.Wires = []model.Wire{{From: model.Some("S")}, {To: model.Some("S")}, {From: model.Some("T")}, {To: model.Some("U")}}
+		s.Wires = []sheet.Wire{{Dia: sheet.Dia{Nominal: 1.2}}, {Dia: sheet.Dia{Nominal: 1.5}}, {Dia: sheet.Dia{Nominal: 0.8}},
+			{Dia: sheet.Dia{Nominal: 3}}}
+	})
+	for id, want := range map[string]unit.Millimetre{"S": 1.5, "T": 0.8, "U": 3, "V": 0} {
+		if got := spliceWire(s, id); got != want {
+			t.Errorf("%s stands in place of %v, want %v", id, got, want)
+		}
+	}
+}
