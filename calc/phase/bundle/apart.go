@@ -16,16 +16,15 @@ const (
 	shouts      // power, which is switched
 )
 
-func kinOf(s *sheet.Sheet, id string) kin {
+func kinOf(s *sheet.Sheet, id string) (out kin) {
 	c, ok := s.Index.Component(id)
 	if !ok {
-		return neutral
+		return
 	}
 	wires := []string{id}
 	if c.Unit {
 		wires = s.H.Units[c.At].Wires
 	}
-	out := neutral
 	for _, w := range wires {
 		k, ok := s.Index.Wire[w]
 		if !ok {
@@ -50,7 +49,7 @@ func kinOf(s *sheet.Sheet, id string) kin {
 func besides(s *sheet.Sheet, ids []string) int {
 	n := 0
 	for k, id := range ids {
-		if len(ids) > 1 && clash(s, id, ids[(k+1)%len(ids)]) {
+		if clash(s, id, ids[(k+1)%len(ids)]) {
 			n++
 		}
 	}

@@ -5,6 +5,7 @@ import (
 	"encoding/binary"
 	"math"
 	"slices"
+	"strconv"
 
 	"contralay/calc/formula/cut"
 	"contralay/calc/formula/lay"
@@ -269,7 +270,7 @@ func diameters(s *sheet.Sheet, ids []string, fillers int, fillerMM unit.Millimet
 
 // members fills a layer's members in; fillers come after ids in d.
 func members(s *sheet.Sheet, l *sheet.Layer, ids []string, fillers int, d []unit.Millimetre, x, y []unit.Millimetre) {
-	l.Members = make([]sheet.Member, 0, len(ids)+fillers)
+	all := make([]sheet.Member, len(d))
 	top := 0.0
 	for k := range d {
 		m := sheet.Member{ID: "filler", Kind: sheet.OfFiller, D: d[k], X: x[k], Y: y[k], Loss: 1}
@@ -283,12 +284,12 @@ func members(s *sheet.Sheet, l *sheet.Layer, ids []string, fillers int, d []unit
 		R := math.Hypot(float64(x[k]), float64(y[k]))
 		top = math.Max(top, R)
 		m.Loss = lay.TakeUp(unit.Millimetre(R), l.LayMM)
-		l.Members = append(l.Members, m)
+		all[k] = m
 	}
 	l.Loss = lay.TakeUp(unit.Millimetre(top), l.LayMM)
 	l.LayDeg = lay.LayAngle(unit.Millimetre(top), l.LayMM)
 	l.Fillers = fillers
-	l.Members = clockwise(l.Members)
+	l.Members = clockwise(all)
 }
 
 // clockwise is the members of a centre in the order in which they lie, seen from the from end: the first at its place, then
@@ -316,30 +317,22 @@ func clockwise(members []sheet.Member) []sheet.Member {
 }
 
 func kindOf(s *sheet.Sheet, id string) sheet.Kind {
-	c, ok := s.Index.Component(id)
-	switch {
+	kind := sheet.OfWire
+	switch c, ok := s.Index.Component(id); {
 	case ok && c.Unit:
-		return sheet.OfUnit
+		kind = sheet.OfUnit
 	case ok && s.H.Wires[c.At].Role.V == model.RoleSpare:
-		return sheet.OfSpare
+		kind = sheet.OfSpare
 	}
-	return sheet.OfWire
+	return kind
 }
 
 func outer(s *sheet.Sheet, i int) model.Hand { return s.H.Branches[i].Outer.Or(s.Limits.Outer) }
 
-// flag is a yes or no as a byte of a key.
-func flag(is bool) byte {
-	if is {
-		return 1
-	}
-	return 0
-}
-
 // key is everything a bundle is computed from, as bytes.
 func key(s *sheet.Sheet, i int, layers []model.Layer, r Ranks) string {
 	b, out := &s.H.Branches[i], &s.Branches[i]
-	buf := make([]byte, 0, 64*len(out.Components)+256)
+	var buf []byte
 	num := func(v float64) { buf = binary.LittleEndian.AppendUint64(buf, math.Float64bits(v)) }
 	text := func(t string) { buf = append(append(buf, t...), 0) }
 	text(string(out.Make))
@@ -367,7 +360,7 @@ func key(s *sheet.Sheet, i int, layers []model.Layer, r Ranks) string {
 			num(float64(r.Way[id].Tail))
 			num(float64(r.Way[id].Cavity))
 			text(Looks(s, id))
-			buf = append(buf, byte(kinOf(s, id)), flag(r.apart))
+			buf = strconv.AppendBool(append(buf, byte(kinOf(s, id))), r.apart)
 			num(float64(r.Depth[id]))
 		}
 	}

@@ -3,6 +3,7 @@ package bundle
 import (
 	"encoding/binary"
 	"math"
+	"strconv"
 
 	"contralay/calc/formula/plan"
 	"contralay/calc/sheet"
@@ -48,7 +49,7 @@ func Question(s *sheet.Sheet, i int) string {
 		num(float64(h.FillerMM))
 		num(float64(h.Lay))
 		num(float64(h.Bind))
-		buf = append(buf, flag(h.Locked))
+		buf = strconv.AppendBool(buf, h.Locked)
 	}
 	num(float64(LikeNow(s, i)))
 	for _, p := range SparesFor(s, i) {
@@ -63,7 +64,7 @@ func Question(s *sheet.Sheet, i int) string {
 	}
 	b := &s.H.Branches[i]
 	for _, w := range []model.Opt[bool]{b.LeaversOut, b.UnitsIn} {
-		buf = append(buf, flag(w.Or(true)))
+		buf = strconv.AppendBool(buf, w.Or(true))
 	}
 	return string(buf)
 }

@@ -46,6 +46,9 @@ func TestEachSentenceOfABranch(t *testing.T) {
 		{"a wire of a unit", pair, []string{"stop layer.missing: U is in no layer",
 			"stop layer.unit: 0 belongs to unit U: lay the unit instead",
 			"stop layer.unit: 1 belongs to unit U: lay the unit instead"}},
+		{"one lacks its size in the catalogue, and the layer", strings.Replace(row(7, layer(0, 0, "")+layer(1, 5, "")), "size = \"22\"",
+			"size = \"99\"", 1),
+			[]string{"stop layer.missing: 6 is in no layer"}},
 		{"filler without a size", row(3, layer(0, 2, "")+"  [[branch.layer]]\n  of = []\n  fillers = 4\n"),
 			[]string{"stop layer.filler: Layer 1 is all filler: give its filler_mm"}},
 		{"an empty layer", row(3, layer(0, 2, "")+"  [[branch.layer]]\n  of = []\n"),
@@ -72,6 +75,13 @@ func TestEachSentenceOfABranch(t *testing.T) {
 		}
 		if !slices.Equal(got, c.want) {
 			t.Errorf("%s:\n%q, want\n%q", c.name, got, c.want)
+		}
+		// A branch keeps all that was said of it, for the next sheet that takes it over.
+		again := *s
+		again.Snags, again.Reuse = nil, sheet.Reuse{}
+		bundle.LayBranches(&again, nil)
+		if len(again.Snags) == 0 && c.want != nil || !slices.Equal(again.Branches[0].Said, again.Snags) {
+			t.Errorf("%s: of %+v the branch keeps %+v", c.name, again.Snags, again.Branches[0].Said)
 		}
 	}
 }
@@ -187,5 +197,15 @@ func TestBeyondByWalking(t *testing.T) {
 	}
 	if walked < 1000 {
 		t.Errorf("only %d branches were walked", walked)
+	}
+}
+
+// A branch waits for a proposal only where the size of everything in it is known.
+func TestWhoWaits(t *testing.T) {
+	for text, want := range map[string]bool{row(9, ""): true, strings.Replace(row(9, ""), "size = \"22\"", "size = \"99\"", 1): false,
+		row(3, ""): false} {
+		if got := calctest.Built(t, text).Branches[0].Waiting; got != want {
+			t.Errorf("it waits: %v, want %v, in\n%s", got, want, text)
+		}
 	}
 }

@@ -44,43 +44,39 @@ func Clocked(s *sheet.Sheet) {
 			continue
 		}
 		for _, n := range near(s, b.ID, reach) { // none further off can be too near
-			if n.term >= i {
-				continue
-			}
-			a := &s.H.Terminations[n.term]
-			hours, at, says := 0, 0, ""
-			if a.Clock.Set && b.Clock.Set {
-				hours, at = hoursApart(a.Clock.V, b.Clock.V), a.Clock.V
-				says = fmt.Sprintf("Its key is at %d and the key of %s at %d", a.Clock.V, b.ID, b.Clock.V)
-			}
-			boots := [2]unit.Millimetre{heldBy(s, a), heldBy(s, b)}
-			if points(s, a) && points(s, b) && hoursApart(a.BootClock.V, b.BootClock.V) > hours {
-				hours, at = hoursApart(a.BootClock.V, b.BootClock.V), a.BootClock.V
-				says = fmt.Sprintf("Its boot points to %d and the boot of %s to %d", a.BootClock.V, b.ID, b.BootClock.V)
-			}
-			if hours == 0 {
-				continue
-			}
-			way, ok := s.Index.Between(a.ID, b.ID)
-			if !ok {
-				continue
-			}
-			long, over := unit.Millimetre(0), unit.Millimetre(0)
-			for _, br := range way {
-				long, over = long+s.H.Branches[br].LengthMM, max(over, Outermost(&s.Branches[br]))
-			}
-			free, clear := long, ""
-			if held := boots[0] + boots[1]; held > 0 {
-				free = max(0, long-held)
-				clear = fmt.Sprintf(", %s mm of it clear of the boots", unit.Fixed(free, 0))
-			}
-			if needs := turnIn * over * unit.Millimetre(hours) / 3; over > 0 && free < needs {
-				s.Say(sheet.Warn, "clock", a.ID,
-					fmt.Sprintf("%s, each seen from its wire side: the run must turn by %d degrees, and it is %s mm long%s. "+
-						"Allow %s mm for that (common practice, %d x OD a quarter turn), or clock %s at %d",
-						says, 30*hours, unit.Fixed(long, 0), clear, unit.Fixed(needs, 0), turnIn, b.ID, 12-at%12))
+			if n.term < i {
+				sayClocked(s, &s.H.Terminations[n.term], b)
 			}
 		}
+	}
+}
+
+// sayClocked says of two terminations what the run between them cannot take up.
+func sayClocked(s *sheet.Sheet, a, b *model.Termination) {
+	hours, at, says := 0, 0, ""
+	if a.Clock.Set && b.Clock.Set {
+		hours, at = hoursApart(a.Clock.V, b.Clock.V), a.Clock.V
+		says = fmt.Sprintf("Its key is at %d and the key of %s at %d", a.Clock.V, b.ID, b.Clock.V)
+	}
+	if points(s, a) && points(s, b) && hoursApart(a.BootClock.V, b.BootClock.V) > hours {
+		hours, at = hoursApart(a.BootClock.V, b.BootClock.V), a.BootClock.V
+		says = fmt.Sprintf("Its boot points to %d and the boot of %s to %d", a.BootClock.V, b.ID, b.BootClock.V)
+	}
+	long, over := unit.Millimetre(0), unit.Millimetre(0)
+	way, _ := s.Index.Between(a.ID, b.ID)
+	for _, br := range way {
+		long, over = long+s.H.Branches[br].LengthMM, max(over, Outermost(&s.Branches[br]))
+	}
+	free, clear := long, ""
+	if held := heldBy(s, a) + heldBy(s, b); held > 0 {
+		free = max(0, long-held)
+		clear = fmt.Sprintf(", %s mm of it clear of the boots", unit.Fixed(free, 0))
+	}
+	if needs := turnIn * over * unit.Millimetre(hours) / 3; free < needs {
+		s.Say(sheet.Warn, "clock", a.ID,
+			fmt.Sprintf("%s, each seen from its wire side: the run must turn by %d degrees, and it is %s mm long%s. "+
+				"Allow %s mm for that (common practice, %d x OD a quarter turn), or clock %s at %d",
+				says, 30*hours, unit.Fixed(long, 0), clear, unit.Fixed(needs, 0), turnIn, b.ID, 12-at%12))
 	}
 }
 

@@ -274,7 +274,7 @@ func kindThatSlides(s *sheet.Sheet, i int, kind string, lies cover.Bundle, pass 
 		cs := cover.Candidates(coverTubes(tubes), lies, pass, length)
 		order := cover.Rank(cs)
 		if len(order) == 0 || cs[order[0]].Verdict.Stops() {
-			return 0, false, false
+			return
 		}
 		return order[0], cs[order[0]].Verdict.Sticks, true
 	}

@@ -1,6 +1,8 @@
 package planning
 
 import (
+	"slices"
+
 	"contralay/calc/formula/plan"
 	"contralay/calc/phase/bundle"
 	"contralay/calc/sheet"
@@ -51,6 +53,13 @@ func (c Core) put(q *question) {
 	}
 }
 
+// forbidden reports whether a locked centre has another number of pieces than is asked for: the planner leaves it as it is.
+func (c Core) forbidden(held []bundle.Holding) bool {
+	return (c.Kind == CountCore || c.Kind == EqualCore) && slices.ContainsFunc(held, func(h bundle.Holding) bool {
+		return h.Layer == 0 && h.Locked && len(h.Ids) != c.N
+	})
+}
+
 // CentreUnits is the units of branch i that can lie in its centre together, and would of UnitCore.
 func CentreUnits(s *sheet.Sheet, i int) []string { return centreUnits(s, i, bundle.Held(s, i)) }
 
@@ -59,6 +68,9 @@ func CentreUnits(s *sheet.Sheet, i int) []string { return centreUnits(s, i, bund
 // laid so: a locked layer or a pinned piece forbids it, or there are no such pieces.
 func Best(s *sheet.Sheet, i int, core Core) (sheet.Option, bool) {
 	q := newSearch(s, i)
+	if core.forbidden(q.held) {
+		return sheet.Option{}, false
+	}
 	unitsIn := core.Kind == AnyCore && len(q.inCentre) > 0
 	if q.core = core; core.Kind == UnitCore {
 		q.inCentre = centreUnits(s, i, q.held)

@@ -139,18 +139,19 @@ func (q *question) hold(s *sheet.Sheet, r bundle.Ranks, ids []string) {
 func centreUnits(s *sheet.Sheet, i int, held []bundle.Holding) []string {
 	var all, shielded []string
 	for _, id := range s.Branches[i].Components {
-		c, ok := s.Index.Component(id)
-		if !ok || !c.Unit {
-			continue
-		}
-		for _, h := range held {
-			if slices.Contains(h.Ids, id) || h.Layer == 0 && h.Locked {
-				return nil
+		if c, ok := s.Index.Component(id); ok && c.Unit {
+			all = append(all, id)
+			if s.H.Units[c.At].Shield.V {
+				shielded = append(shielded, id)
 			}
 		}
-		all = append(all, id)
-		if s.H.Units[c.At].Shield.V {
-			shielded = append(shielded, id)
+	}
+	for _, h := range held {
+		if len(all) > 0 && h.Layer == 0 && h.Locked || slices.ContainsFunc(all, func(id string) bool {
+			return slices.Contains(h.Ids,
+				id)
+		}) {
+			return nil
 		}
 	}
 	for _, set := range [][]string{all, shielded} {

@@ -5,6 +5,7 @@ import (
 
 	"contralay/calc/formula/plan"
 	"contralay/calc/sheet"
+	"contralay/model"
 	"contralay/model/unit"
 )
 
@@ -14,63 +15,83 @@ func (q *Search) was(of asked) bool {
 }
 
 // reach says what is certain of a branch's options, best first.
-//
-// A lay-up costs what its plan does and the weight of each component that is buried in it. So none costs
-// less than the cheapest plan that is free to bury, and one weight; or than the cheapest that buries none.
 func (q *Search) reach(unitsIn bool, options []sheet.Option) sheet.Reach {
-	out := sheet.Reach{Ended: q.next() == nil}
-	if len(options) == 0 {
-		return out
-	}
-	best := options[0]
-	all, first := true, true
-	thinnest := best.Plan.Over
-	for _, o := range options {
-		if o.Plan.Relaxed == best.Plan.Relaxed {
-			thinnest = min(thinnest, o.Plan.Over)
+	var out sheet.Reach
+	if len(options) > 0 {
+		asks := []asking{q.asking(unitsIn, false)}
+		if len(q.spares) > 0 {
+			asks = append(asks, q.asking(unitsIn, true))
 		}
-	}
-	for _, spares := range []bool{false, true} {
-		if spares && len(q.spares) == 0 {
-			continue
-		}
-		free, relaxed, every := q.certain(asked{unitsIn, anyOrder, spares})
-		if relaxed < best.Plan.Relaxed {
-			return out // it cannot be, and nothing is certain
-		}
-		if relaxed > best.Plan.Relaxed {
-			continue
-		}
-		least := free
-		if q.leavers {
-			least = free + unit.Ratio(q.weight)
-			if inOrder, relaxed, _ := q.certain(asked{unitsIn, asTheyLeave, spares}); relaxed == best.Plan.Relaxed {
-				least = min(least, inOrder)
+		var found []sheet.Option
+		for _, r := range q.runs {
+			if r.of.unitsIn == unitsIn {
+				found = append(found, r.options...)
 			}
 		}
-		if first || least < out.Least {
-			out.Least, first = least, false
-		}
-		all = all && every
+		out = certain(options, found, asks, unit.Ratio(q.weight))
 	}
-	if first {
-		return out
-	}
-	out.Proven = best.Cost <= out.Least+1e-9
-	out.Thinnest = all && !slices.ContainsFunc(q.runs, func(r *run) bool {
-		return r.of.unitsIn == unitsIn && slices.ContainsFunc(r.options, func(o sheet.Option) bool {
-			return o.Plan.Relaxed == best.Plan.Relaxed && unit.Written(o.Plan.Over) < unit.Written(thinnest)
-		})
-	})
+	out.Ended = q.next() == nil
 	return out
 }
 
-// certain is what no plan of a question costs less than, what limits its plans leave, and whether none that
-// is worth having is left out.
-func (q *Search) certain(of asked) (least unit.Ratio, relaxed plan.Relaxed, all bool) {
-	reach, ok := q.ask(of).search.Reach()
-	if !ok {
-		return 0, plan.Nothing + 1, true
+// asking is how far the planner has come with what is asked without new spares, or with them: where each component
+// may lie anywhere, and as they leave. It is unset where no plan is found.
+type asking struct {
+	free, inOrder model.Opt[plan.Reach]
+	leavers       bool // some leave early, and what is buried costs
+}
+
+func (q *Search) asking(unitsIn, spares bool) asking {
+	come := func(in order) model.Opt[plan.Reach] {
+		reach, ok := q.ask(asked{unitsIn, in, spares}).search.Reach()
+		return model.Opt[plan.Reach]{V: reach, Set: ok}
 	}
-	return reach.Least, reach.Relaxed, reach.All
+	out := asking{free: come(anyOrder), leavers: q.leavers}
+	if q.leavers {
+		out.inOrder = come(asTheyLeave)
+	}
+	return out
+}
+
+// certain is what is certain of options, best first, of all that are found and of what the planner says.
+//
+// A lay-up costs what its plan does and the weight of each component that is buried in it. So none costs
+// less than the cheapest plan that is free to bury, and one weight; or than the cheapest that buries none.
+func certain(options, found []sheet.Option, asks []asking, weight unit.Ratio) (out sheet.Reach) {
+	best := options[0].Plan.Relaxed
+	thinnest := over(options[0])
+	for _, o := range options {
+		if o.Plan.Relaxed == best {
+			thinnest = min(thinnest, over(o))
+		}
+	}
+	all, known, floor := true, false, unit.Ratio(0)
+	for _, a := range asks {
+		if !a.free.Set || a.free.V.Relaxed > best {
+			continue
+		}
+		if a.free.V.Relaxed < best {
+			return out // it cannot be, and nothing is certain
+		}
+		least := a.free.V.Least
+		if a.leavers {
+			least += weight
+			if a.inOrder.Set && a.inOrder.V.Relaxed == best {
+				least = min(least, a.inOrder.V.Least)
+			}
+		}
+		if !known || least < floor {
+			floor, known = least, true
+		}
+		all = all && a.free.V.All
+	}
+	if !known {
+		return out
+	}
+	out.Least = floor
+	out.Proven = options[0].Cost <= out.Least+1e-9
+	out.Thinnest = all && !slices.ContainsFunc(found, func(o sheet.Option) bool {
+		return o.Plan.Relaxed == best && over(o) < thinnest
+	})
+	return out
 }

@@ -49,8 +49,9 @@ func whole(s *sheet.Sheet, i int, p plan.Plan, ids []string, r bundle.Ranks, hel
 		d    unit.Millimetre
 	}
 	fixed, left := map[int][]string{}, map[kind]int{}
+	all := slices.Clone(ids) // a branch may have nothing but what is held
 	for _, h := range held {
-		fixed[h.Layer] = h.Ids
+		fixed[h.Layer], all = h.Ids, append(all, h.Ids...)
 	}
 	for _, id := range ids {
 		left[kind{r.Next[id], s.Dia(id).Nominal}]++
@@ -69,7 +70,7 @@ func whole(s *sheet.Sheet, i int, p plan.Plan, ids []string, r bundle.Ranks, hel
 			}
 		}
 	}
-	branches, from := nexts(ids, r), make([]int, len(p.Layers))
+	branches, from := nexts(all, r), make([]int, len(p.Layers))
 	tries, least := 0, -1
 	var lay func(k, spares int)
 	lay = func(k, spares int) {

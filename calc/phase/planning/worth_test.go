@@ -14,6 +14,9 @@ func TestWorthHavingTouchesNothing(t *testing.T) {
 	of := func(cost unit.Ratio, over unit.Millimetre) sheet.Option {
 		return sheet.Option{Plan: plan.Plan{Cost: cost, Over: over}, Cost: cost}
 	}
+	if got := len(worthHaving([]sheet.Option{of(10, 10), of(13.5, 9), of(13.6, 8)})); got != 2 {
+		t.Errorf("of 10, 13.5 and 13.6, %d are worth having", got)
+	}
 	in := []sheet.Option{of(12, 9), of(10, 10), of(14, 8)}
 	out := worthHaving(in)
 	if in[0].Cost != 12 || in[1].Cost != 10 || in[2].Cost != 14 {

@@ -45,14 +45,17 @@ func Glue(s *sheet.Sheet) []Glued {
 type Mix struct{ Joints []string }
 
 // Mixes parts the joints into packs; a moulded part stays in one where it fits.
-func Mixes(s *sheet.Sheet) []Mix {
+func Mixes(s *sheet.Sheet) []Mix { return packed(Glue(s), s.Limits.PackJoints) }
+
+// packed is what is glued in packs of so many joints.
+func packed(glued []Glued, most int) []Mix {
 	var out []Mix
-	room := 0
-	for _, g := range Glue(s) {
+	var room int
+	for _, g := range glued {
 		rest := g.Joints
 		for first := true; len(rest) > 0; first = false {
-			if room <= 0 || first && len(rest) > room && len(rest) <= s.Limits.PackJoints {
-				out, room = append(out, Mix{}), s.Limits.PackJoints
+			if room <= 0 || first && len(rest) > room && len(rest) <= most {
+				out, room = append(out, Mix{}), most
 			}
 			n := min(room, len(rest))
 			out[len(out)-1].Joints = append(out[len(out)-1].Joints, fmt.Sprintf("%s %s", g.place, strings.Join(rest[:n], ", ")))

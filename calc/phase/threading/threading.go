@@ -84,10 +84,8 @@ func Threading(s *sheet.Sheet) []Threaded {
 			walkFrom(k.To)
 		}
 	}
-	roots := map[string]bool{}
 	for _, k := range walk {
-		if k.Deep == 0 && !roots[k.From] {
-			roots[k.From] = true
+		if k.Deep == 0 {
 			walkFrom(k.From)
 		}
 	}
@@ -175,21 +173,16 @@ func threadTransition(s *sheet.Sheet, place string, next []wires.Walk) (Threaded
 	}
 	t := Threaded{What: sheet.PartTransition, GoesOn: model.ShrunkOn, Of: place, Part: s.H.Breakouts[j].Transition.V,
 		From: "the ends beyond " + place}
-	part, known := s.Cat.Transition(t.Part)
-	if !known {
-		return t, true
-	}
+	part, _ := s.Cat.Transition(t.Part) // one that the catalogue lacks has no outlets
 	t.Origin = part.Origin
-	worst := unit.Millimetre(-1e9)
 	for _, k := range next {
 		outlet, ok := overphase.OutletAt(s, k.Branch, place)
 		if !ok {
 			continue
 		}
-		bore := outlet.ExpandedMM
 		pass, over := overphase.Tails(s, k)
-		if pass-bore > worst {
-			worst, t.BoreMM, t.PassMM, t.Over = pass-bore, bore, pass, over
+		if t.Over == "" || pass-outlet.ExpandedMM > t.PassMM-t.BoreMM {
+			t.BoreMM, t.PassMM, t.Over = outlet.ExpandedMM, pass, over
 		}
 	}
 	return t, true
@@ -212,7 +205,7 @@ func threadEnd(s *sheet.Sheet, place string, branch int) []Threaded {
 		return nil
 	}
 	boot := s.H.Terminations[t].Boot.V
-	part, known := s.Cat.Boot(boot)
+	part, _ := s.Cat.Boot(boot)
 	var out []Threaded
 	marked, _ := overphase.OverFrom(s, branch, place, part.LengthMM+label.OffLeast, part.LengthMM+label.OffMost)
 	if sleeve, ok := label.For(marked); ok {
@@ -222,14 +215,9 @@ func threadEnd(s *sheet.Sheet, place string, branch int) []Threaded {
 			Origin: catalogue.Origin{Source: "a marker-tube specification", Standing: catalogue.Published}})
 	}
 	if boot != "" {
-		over, _ := overphase.OverFrom(s, branch, place, 0, part.LengthMM)
-		th := Threaded{What: sheet.PartBoot, GoesOn: model.ShrunkOn, Of: place, Part: boot, From: place, PassMM: over,
-			Over: "the sheathed end"}
-		if known {
-			over, _ = overphase.UnderBoot(s, branch, place, part)
-			th.PassMM, th.BoreMM, th.Origin = over, part.CableSuppliedMM, part.From(part.Read.CableSupplied)
-		}
-		out = append(out, th)
+		over, _ := overphase.UnderBoot(s, branch, place, part)
+		out = append(out, Threaded{What: sheet.PartBoot, GoesOn: model.ShrunkOn, Of: place, Part: boot, From: place, PassMM: over,
+			Over: "the sheathed end", BoreMM: part.CableSuppliedMM, Origin: part.From(part.Read.CableSupplied)})
 	}
 	return append(out, Threaded{What: sheet.PartContacts, Of: place, From: place})
 }
