@@ -139,7 +139,7 @@ func (d Device) LetThrough(least, most unit.Ampere) (unit.AmpereSqSecond, unit.A
 		t := d.table()
 		top = d.Rating * unit.Ampere(t[len(t)-1].times)
 		if i, ok := d.opensIn(AdiabaticFor); ok {
-			at = append(at, max(least, min(i, most)))
+			at = []unit.Ampere{least, max(least, min(i, most)), most}
 		}
 	}
 	worst, where := unit.AmpereSqSecond(0), unit.Ampere(0)
