@@ -358,3 +358,28 @@ func TestLimitOfOneWireByLayers(t *testing.T) {
 		}
 	}
 }
+
+// A section that makes next to no heat has a surface that gives off just that, and air of half a pascal takes less than that at sea
+// level; a pressure that is not known is that at sea level.
+func TestFaintHeat(t *testing.T) {
+	s := Section{Discs: []Disc{{OverMM: 2, CoreMM: 1.4, Ohm: 20, Amps: 0.5}}, InsideMM: 2, OutsideMM: 3.2, Ambient: 40}
+	r, _ := Trace(s)
+	b, ok := r.Solve(s)
+	if q := 0.25 * 0.020 * (234.5 + float64(b.Discs[0])) / 254.5; !ok || math.Abs(float64(b.Heat)-q) > 1e-9 {
+		t.Errorf("%v, by hand %v", b.Heat, q)
+	}
+	near(t, "given off", float64(Surface(3.2, b.Surface, 40, Emissivity, seaLevel)), float64(b.Heat), 1e-6)
+	s.Discs[0].Amps = 12
+	warm := map[float64]unit.Celsius{}
+	for _, p := range []float64{0, -1, seaLevel, 0.5} {
+		s.Pressure = p
+		b, _ := r.Solve(s)
+		warm[p] = b.Surface
+		if p > 0 {
+			near(t, "given off", float64(Surface(3.2, b.Surface, 40, Emissivity, p)), float64(b.Heat), 1e-3)
+		}
+	}
+	if warm[0] != warm[seaLevel] || warm[-1] != warm[seaLevel] || warm[0.5] < warm[0]+1 {
+		t.Errorf("%v", warm)
+	}
+}

@@ -286,6 +286,19 @@ func TestWarmIsItsSection(t *testing.T) {
 	if w.WattPerM != r.Heat || w.Rays != prior.Branches[0].Warm.Rays || w.Hottest != "w2" {
 		t.Errorf("taken over: %+v", w)
 	}
+	// So does one in which another wire stands before them in the file: the figures go with the wires, and the prior keeps its own.
+	moved := &model.Harness{Branches: h.Branches, Wires: append([]model.Wire{{ID: "new"}}, h.Wires...)}
+	after := &sheet.Sheet{H: moved, Index: model.NewIndex(moved), Limits: s.Limits, Wires: append([]sheet.Wire{{}}, s.Wires...),
+		Branches: []sheet.Branch{*b}}
+	warm(after, 0, prior)
+	for n, c := range after.Branches[0].Warm.Wires {
+		if was := prior.Branches[0].Warm.Wires[n]; c.Wire != was.Wire+1 || c.C != was.C || was.Wire != wires[n].Wire {
+			t.Errorf("wire %d is now %+v, was %+v", n, c, was)
+		}
+	}
+	if got := after.Branches[0].Warm; got.Hottest != "w2" || got.Rays != w.Rays || got.WattPerM != r.Heat {
+		t.Errorf("moved: %+v", got)
+	}
 	s.Wires[0].Heats = 2
 	warm(s, 0, prior)
 	if w.WattPerM <= r.Heat || w.Rays != prior.Branches[0].Warm.Rays {
@@ -296,6 +309,100 @@ func TestWarmIsItsSection(t *testing.T) {
 		warm(s, 0, prior)
 		if w.Known || w.Rays != nil {
 			t.Errorf("nothing is known, and yet %+v", w)
+		}
+	}
+}
+
+// Wires that come back through one are as weak there as the weakest of them, whichever stands first. By hand: legs of 0.1 and 0.5 Ω, a
+// return of 0.2 Ω, 12 V: 40 A and 17.14 A.
+func TestReturnOfTwo(t *testing.T) {
+	for _, long := range [][2]int{{10, 50}, {50, 10}} {
+		s := spliced(fmt.Sprintf("A:1 B:1 %d", long[0]), fmt.Sprintf("A:2 B:2 %d", long[1]), "B:3 G:1 20")
+		s.H.Wires[0].Return, s.H.Wires[1].Return = model.Some("w2"), model.Some("w2")
+		s.H.Head.SupplyV = model.Some[unit.Volt](12)
+		s.H.Feeds = []model.Feed{{ID: "F", Wires: []string{"w0", "w1"}}}
+		s.Index = model.NewIndex(s.H)
+		FeedWires(s)
+		f := &s.Feeds[0]
+		if len(f.Far) != 3 || math.Abs(float64(f.Far[2])-12/0.7) > 1e-9 || math.Abs(float64(max(f.Far[0], f.Far[1]))-40) > 1e-9 {
+			t.Errorf("%v m: %v", long, f.Far)
+		}
+	}
+}
+
+// The limit that a wire passes and that weighs most, by hand: what a feed leaves it does not count here, one that is published goes
+// before one from memory, and of the same standing the least.
+func TestPassedByHand(t *testing.T) {
+	limit := func(amps unit.Ampere, standing catalogue.Standing, feed bool) sheet.Limit {
+		return sheet.Limit{Amps: amps, Feed: feed, Origin: catalogue.Origin{Standing: standing}}
+	}
+	pub, mem := catalogue.Published, catalogue.Memory
+	for n, c := range []struct {
+		limits []sheet.Limit
+		want   unit.Ampere
+	}{
+		{[]sheet.Limit{limit(1, pub, true), limit(12, pub, false), limit(7, pub, false)}, 7},
+		{[]sheet.Limit{limit(5, mem, false), limit(8, pub, false), limit(9, pub, false)}, 8},
+		{[]sheet.Limit{limit(8, pub, false), limit(5, mem, false), limit(6, pub, false)}, 6},
+		{[]sheet.Limit{limit(10, pub, false), limit(0.5, mem, false), limit(0.4, mem, false)}, 0.4},
+		{[]sheet.Limit{limit(10, pub, false), limit(11, mem, false)}, 0}, {nil, 0},
+	} {
+		s := line("A:1 B:1 1")
+		s.Wires[0].Heats, s.Wires[0].Limits = 10, c.limits
+		if got, ok := passed(s, 0); got.Amps != c.want || ok != (c.want > 0) {
+			t.Errorf("%d: %+v %v, want %v", n, got, ok, c.want)
+		}
+	}
+}
+
+// What a wire drops, by hand: 10 A over 3 m of 10 Ω/km at 20 °C are 0.3 V; over two branches of 1 and 2 m at 20 and at 274.5 °C, where
+// copper has twice the resistance, 0.1 + 0.4 V; without a way in the harness it is as warm as the shop's air; unknown it drops nothing.
+func TestDropByHand(t *testing.T) {
+	s := spliced("A:1 B:1 3")
+	s.H.Branches = []model.Branch{{ID: "T", LengthMM: 1000}, {ID: "U", LengthMM: 2000}}
+	s.Branches = make([]sheet.Branch, 2)
+	s.Branches[0].Ambient, s.Branches[1].Ambient, s.Limits.AmbientC = 20, 274.5, 274.5
+	for _, c := range []struct {
+		path   []int
+		change func(w *sheet.Wire)
+		want   float64
+	}{{[]int{0}, nil, 0.3}, {[]int{0, 1}, nil, 0.5}, {[]int{1, 0}, nil, 0.5}, {nil, nil, 0.6},
+		{[]int{0}, func(w *sheet.Wire) { w.Known = false }, 0}, {[]int{0}, func(w *sheet.Wire) { w.Finished = 0 }, 0},
+		{nil, func(w *sheet.Wire) { w.Finished = 0.5 }, 0.0001}} {
+		w := &s.Wires[0]
+		w.Path, w.Known, w.Finished = c.path, true, 3000
+		if c.change != nil {
+			c.change(w)
+		}
+		if got := DropAt(s, 0, 10); math.Abs(float64(got)-c.want) > 1e-12 {
+			t.Errorf("over %v: %v V, by hand %v", c.path, got, c.want)
+		}
+	}
+}
+
+// A wire that life hangs on is not rated: what its feed lets through is not judged, but that of the wires behind it in the list is.
+func TestSafetyIsNotJudgedByItsFeed(t *testing.T) {
+	for _, safety := range []bool{false, true} {
+		s := spliced("A:1 B:1 1", "A:2 B:2 1")
+		s.H.Wires[0].Safety = model.Some(safety)
+		s.H.Feeds = []model.Feed{{ID: "F", Device: model.Some(model.ProtectionBlade), Amps: model.Some[unit.Ampere](10), Wires: []string{"w0", "w1"}}}
+		s.Index = model.NewIndex(s.H)
+		s.Limits.FeedLoadMax = 0.8
+		FeedWires(s)
+		for k := range s.Wires {
+			s.Wires[k].Limits = []sheet.Limit{{Amps: 4 + unit.Ampere(k)}}
+		}
+		sayGuards(s, 0)
+		want := "[At 10 A it can pass more current all the time than these wires may carry: w0 (4 A), w1 (5 A)]"
+		if safety {
+			want = "[At 10 A it can pass more current all the time than these wires may carry: w1 (5 A)]"
+		}
+		var got []string
+		for _, g := range s.Snags {
+			got = append(got, g.Says)
+		}
+		if fmt.Sprint(got) != want || s.Wires[0].FeedBurns == safety || !s.Wires[1].FeedBurns {
+			t.Errorf("safety %v: %v", safety, got)
 		}
 	}
 }
