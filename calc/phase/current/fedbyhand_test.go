@@ -406,3 +406,31 @@ func TestSafetyIsNotJudgedByItsFeed(t *testing.T) {
 		}
 	}
 }
+
+// Drops by hand: of 3 m of 10 Ω/km 1 A drops 0.03 V. A wire is told with its return, a return by itself is not, and one that stands
+// behind both in the file is told alone.
+func TestDropsOneByOne(t *testing.T) {
+	s := spliced("A:1 B:1 3", "B:2 A:2 3", "A:3 B:3 3", "A:4 B:4 3")
+	s.H.Wires[0].Return = model.Some("w1")
+	for k, a := range []unit.Ampere{1, 200, 100, 30} {
+		s.H.Wires[k].Amps = model.Some(a)
+	}
+	s.Branches, s.Limits.AmbientC, s.Limits.DropMaxV = nil, 20, 1
+	Drops(s)
+	var got []string
+	for _, g := range s.Snags {
+		if g.Rule == "wire.drop" && g.Level == sheet.Warn {
+			got = append(got, g.Where+" "+g.Says)
+		}
+	}
+	want := "[w0 It drops 6.03 V at 1.00 A (with its return); the shop allows 1.00 V w2 It drops 3.00 V at 100.00 A (this wire alone); " +
+		"the shop allows 1.00 V]"
+	if fmt.Sprint(got) != want {
+		t.Errorf("%v", got)
+	}
+	for k, want := range []float64{6.03, 6, 3, 0.9} {
+		if c := float64(s.Wires[k].Circuit); math.Abs(c-want) > 1e-9 {
+			t.Errorf("the circuit of w%d drops %v V, by hand %v", k, c, want)
+		}
+	}
+}

@@ -79,7 +79,7 @@ func bounded(s *sheet.Sheet, sec heat.Section, wires []Conductor, limits []unit.
 
 // nameHottest finds the hottest conductor; the first of equals.
 func nameHottest(w *sheet.Warm, h *model.Harness) {
-	w.HottestC = unit.Celsius(math.Inf(-1))
+	w.HottestC = -math.MaxFloat64
 	for _, c := range w.Wires {
 		if c.C > w.HottestC {
 			w.HottestC, w.Hottest = c.C, h.Wires[c.Wire].ID
