@@ -36,8 +36,10 @@ func TestEdgesOfACut(t *testing.T) {
 		{"half a millimetre", cut.Wire{Pieces: piece(0.5, 0.25, 2)}, cut.Length{PathMM: 0.75, FinishedMM: 0.75, CutMM: 0.75}},
 		{"a unit without a loss", cut.Wire{Pieces: piece(100, 0, 1), InUnit: true, UnitLoss: 1}, cut.Length{PathMM: 100, FinishedMM: 100,
 			CutMM: 200}},
-		{"all taken off", cut.Wire{Pieces: piece(100, 0, 1), OffsetMM: -100, From: cut.End{LoopMM: 3}}, cut.Length{FinishedMM: 3, CutMM: 3}},
-		{"nearly all taken off", cut.Wire{Pieces: piece(100, 0, 1), OffsetMM: -99.5}, cut.Length{PathMM: 0.5, FinishedMM: 0.5, CutMM: 0.5}},
+		{"all taken off", cut.Wire{Pieces: piece(100, 0, 1), OffsetMM: -100, From: cut.End{LoopMM: 3}}, cut.Length{FinishedMM: 3,
+			CutMM: 3}},
+		{"nearly all taken off", cut.Wire{Pieces: piece(100, 0, 1), OffsetMM: -99.5}, cut.Length{PathMM: 0.5, FinishedMM: 0.5,
+			CutMM: 0.5}},
 		{"half a millimetre at each end", cut.Wire{From: cut.End{LoopMM: 0.5, TailMM: 0.25}, To: cut.End{LoopMM: 0.125, TailMM: 0.5}},
 			cut.Length{FinishedMM: 0.625, CutMM: 1.375}},
 	} {
@@ -65,7 +67,8 @@ func TestEdgesOfLaying(t *testing.T) {
 		want  unit.Millimetre
 		ok    bool
 	}{{0, nil, 0, 0, true}, {0.5, []unit.Millimetre{0.125}, 0.25, 0.125, true}, {0.5, []unit.Millimetre{0.25, -9}, 0, 0.25, true},
-		{9, []unit.Millimetre{5, 5}, 1, 0, true}, {-0.5, nil, 1, 0, false}, {9, nil, -0.5, 0, false}, {9, []unit.Millimetre{1, nan}, 1, 0, false},
+		{9, []unit.Millimetre{5, 5}, 1, 0, true}, {-0.5, nil, 1, 0, false}, {9, nil, -0.5, 0, false}, {9, []unit.Millimetre{1, nan},
+			1, 0, false},
 		{nan, nil, 1, 0, false}, {9, nil, nan, 0, false}} {
 		if got, ok := cut.LaidLength(c.long, c.zones, c.over); got != c.want || ok != c.ok {
 			t.Errorf("%+v: %v %v", c, got, ok)
@@ -75,7 +78,8 @@ func TestEdgesOfLaying(t *testing.T) {
 		laid, lay unit.Millimetre
 		want      unit.Ratio
 		ok        bool
-	}{{0, 5, 0, true}, {0.25, 0.5, 0.5, true}, {5, 0, 0, false}, {0, 0, 0, false}, {-0.5, 5, 0, false}, {5, -0.5, 0, false}, {nan, 5, 0, false}} {
+	}{{0, 5, 0, true}, {0.25, 0.5, 0.5, true}, {5, 0, 0, false}, {0, 0, 0, false}, {-0.5, 5, 0, false}, {5, -0.5, 0, false}, {nan,
+		5, 0, false}} {
 		if got, ok := cut.Turns(c.laid, c.lay); got != c.want || ok != c.ok {
 			t.Errorf("%v over %v: %v %v", c.laid, c.lay, got, ok)
 		}

@@ -13,7 +13,8 @@ import (
 func mixed(r *rand.Rand) Section {
 	s := Section{InsideMM: 12, OutsideMM: 14, Ambient: 30}
 	for range 4000 {
-		d := Disc{X: unit.Millimetre(12*r.Float64() - 6), Y: unit.Millimetre(12*r.Float64() - 6), OverMM: unit.Millimetre(1 + r.Float64()), Rated: 150}
+		d := Disc{X: unit.Millimetre(12*r.Float64() - 6), Y: unit.Millimetre(12*r.Float64() - 6),
+			OverMM: unit.Millimetre(1 + r.Float64()), Rated: 150}
 		ok := math.Hypot(float64(d.X), float64(d.Y)) < 6-float64(d.OverMM)/2-0.01
 		for _, o := range s.Discs {
 			ok = ok && math.Hypot(float64(d.X-o.X), float64(d.Y-o.Y)) > float64(d.OverMM+o.OverMM)/2+0.01
@@ -31,7 +32,8 @@ func mixed(r *rand.Rand) Section {
 	j := s.Discs[0]
 	s.Discs[0].CoreMM, s.Discs[0].Ohm, s.Discs[0].Amps, s.Discs[0].Rated = j.OverMM*0.9, 0, 0, 0
 	for _, side := range []unit.Millimetre{-1, 1} {
-		s.Discs = append(s.Discs, Disc{X: j.X + side*j.OverMM*0.225, Y: j.Y, OverMM: j.OverMM * 0.4, CoreMM: j.OverMM * 0.3, In: 1, Ohm: 300,
+		s.Discs = append(s.Discs, Disc{X: j.X + side*j.OverMM*0.225, Y: j.Y, OverMM: j.OverMM * 0.4, CoreMM: j.OverMM * 0.3, In: 1,
+			Ohm: 300,
 			Amps: 0.5, Rated: 150})
 	}
 	return s
@@ -102,7 +104,8 @@ func TestEverySliceLooksStraightOut(t *testing.T) {
 					walls++
 				}
 				if int(v.meets[k]) != best || math.Abs(v.reach[k]-reach) > 1e-9 || math.Abs(v.gap[k]-gap) > 1e-6 {
-					t.Fatalf("disc %d of %d, slice %d meets %d at %v over %v; by its ray %d at %v over %v", i, len(s.Discs), k, v.meets[k],
+					t.Fatalf("disc %d of %d, slice %d meets %d at %v over %v; by its ray %d at %v over %v", i, len(s.Discs), k,
+						v.meets[k],
 						v.reach[k], v.gap[k], best, reach, gap)
 				}
 			}
@@ -322,9 +325,11 @@ func TestConvectionByPowers(t *testing.T) {
 		ra := 9.80665 / ((k + a) / 2) * (k - a) * math.Pow(d, 3) / (nu * alpha)
 		nusselt := math.Pow(0.60+0.387*math.Pow(ra, 1.0/6)/math.Pow(1+math.Pow(0.559/(nu/alpha), 9.0/16), 8.0/27), 2)
 		want := nusselt*air.k*math.Pi*(k-a) + math.Pi*d*0.9*5.670374419e-8*(math.Pow(k, 4)-math.Pow(a, 4))
-		near(t, "what air takes", float64(Surface(unit.Millimetre(c[0]), unit.Celsius(c[1]), unit.Celsius(c[2]), Emissivity, c[3])), want, 1e-9*want)
+		near(t, "what air takes", float64(Surface(unit.Millimetre(c[0]), unit.Celsius(c[1]), unit.Celsius(c[2]), Emissivity, c[3])),
+			want, 1e-9*want)
 	}
-	for _, c := range [][4]float64{{0, 80, 20, 1e5}, {-1, 80, 20, 1e5}, {5, 20, 20, 1e5}, {5, 10, 20, 1e5}, {5, 80, 20, 0}, {5, 80, 20, -1},
+	for _, c := range [][4]float64{{0, 80, 20, 1e5}, {-1, 80, 20, 1e5}, {5, 20, 20, 1e5}, {5, 10, 20, 1e5}, {5, 80, 20, 0}, {5, 80,
+		20, -1},
 		{math.NaN(), 80, 20, 1e5}} {
 		if got := Surface(unit.Millimetre(c[0]), unit.Celsius(c[1]), unit.Celsius(c[2]), Emissivity, c[3]); got != 0 {
 			t.Errorf("%v: %v", c, got)
@@ -342,8 +347,10 @@ func TestLimitOfOneWireByLayers(t *testing.T) {
 		over, core, inside, outside unit.Millimetre
 		ohm                         unit.OhmPerKilometre
 		pressure                    float64
-	}{{2, 1.4, 2, 3.2, 20, 0}, {2, 1.4, 2, 0, 20, 0}, {2, 1.99, 2, 2.6, 20, 26_000}, {0.6, 0.3, 0.6, 0.9, 0.5, 101_325}, {2, 1.4, 2.2, 4, 900, 0.5}} {
-		s := Section{Discs: []Disc{{OverMM: c.over, CoreMM: c.core, Ohm: c.ohm, Rated: 150}}, InsideMM: c.inside, OutsideMM: c.outside, Ambient: 40,
+	}{{2, 1.4, 2, 3.2, 20, 0}, {2, 1.4, 2, 0, 20, 0}, {2, 1.99, 2, 2.6, 20, 26_000}, {0.6, 0.3, 0.6, 0.9, 0.5, 101_325}, {2, 1.4,
+		2.2, 4, 900, 0.5}} {
+		s := Section{Discs: []Disc{{OverMM: c.over, CoreMM: c.core, Ohm: c.ohm, Rated: 150}}, InsideMM: c.inside,
+			OutsideMM: c.outside, Ambient: 40,
 			Pressure: c.pressure}
 		pressure, outside, core := c.pressure, max(c.outside, c.inside), min(c.core, 0.97*c.over)
 		if pressure == 0 {

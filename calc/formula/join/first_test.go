@@ -72,7 +72,8 @@ func TestHalvesByHand(t *testing.T) {
 	for _, c := range []struct {
 		feed Side
 		want []Cure
-	}{{Side{200}, []Cure{{Feed: 300, Parts: []string{"b"}}}}, {Side{300}, []Cure{{Feed: 400, Parts: []string{"b"}}}}, {Side{100, 100}, nil}} {
+	}{{Side{200}, []Cure{{Feed: 300, Parts: []string{"b"}}}}, {Side{300}, []Cure{{Feed: 400, Parts: []string{"b"}}}}, {Side{100,
+		100}, nil}} {
 		if got := Cures(c.feed, Side{600}, []unit.CircularMil{100, 200, 300, 400}, parts); !cmp.Equal(got, c.want) {
 			t.Errorf("feed %v: %+v, want %+v", c.feed, got, c.want)
 		}

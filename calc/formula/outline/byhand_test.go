@@ -34,7 +34,8 @@ func TestShapeByHand(t *testing.T) {
 		{"the other needs less than half of it", 200, []Bend{{50, 90, 20}, {70, 90, 5}},
 			[]piece{{0, 50 - half, 0}, {0, 2 * half, 20}, {90, 20 - half - half/4, 0}, {90, half / 2, 5}, {180, 130 - half/4, 0}}, nil},
 		{"what the other leaves is too little", 200, []Bend{{50, 90, 30}, {70, 90, 5}},
-			[]piece{{0, 50 - (20 - half/4), 0}, {0, 2 * (20 - half/4), 20 / half * (20 - half/4)}, {90, half / 2, 5}, {180, 130 - half/4, 0}},
+			[]piece{{0, 50 - (20 - half/4), 0}, {0, 2 * (20 - half/4), 20 / half * (20 - half/4)}, {90, half / 2, 5}, {180,
+				130 - half/4, 0}},
 			[]Trouble{{Run: 7, Radius: 20 / half * (20 - half/4)}}},
 		{"a start without room", 100, []Bend{{0, 90, 20}}, []piece{{90, 100, 0}}, []Trouble{{Run: 7}}},
 		{"little room at the start", 100, []Bend{{5, -90, 20}}, []piece{{0, 10, -20 / half * 5}, {-90, 90, 0}},
@@ -101,8 +102,10 @@ func TestPegsByHand(t *testing.T) {
 		want []Point
 	}{
 		{"a short straight", line(11), all, []Point{{50, 8.5}, {100, 8.5}, {111.5, 20}, {128.5, 31}, {140, 42.5}, {190, 42.5}}},
-		{"a longer one", line(13), all, []Point{{50, 8.5}, {100, 8.5}, {111.5, 20}, {128.5, 26.5}, {128.5, 33}, {140, 44.5}, {190, 61.5}}},
-		// 110 mm are not free at the start, 101 at the end: the ends of the last straight's 100 and the beginning of the first arc are none.
+		{"a longer one", line(13), all, []Point{{50, 8.5}, {100, 8.5}, {111.5, 20}, {128.5, 26.5}, {128.5, 33}, {140, 44.5}, {190,
+			61.5}}},
+		// 110 mm are not free at the start, 101 at the end: the ends of the last straight's 100 and the beginning of the first arc
+		// are none.
 		{"the ends are not free", line(11), func(int) (a, b unit.Millimetre) { return 110, 101 }, []Point{{111.5, 20}, {128.5, 31}}},
 		{"150 mm have one", Line{{Length: 150}}, all, []Point{{75, 8.5}}},
 		{"more have two", Line{{Length: 160}}, all, []Point{{40, 8.5}, {120, -8.5}}},
@@ -112,7 +115,8 @@ func TestPegsByHand(t *testing.T) {
 			t.Errorf("%s: %v, by hand %v", c.name, got, c.want)
 		}
 	}
-	// Two runs 4 wide towards each other: the peg of the first is at 5.5, and fills 2.5 to 8.5; that of the other would stand 5.5 under it.
+	// Two runs 4 wide towards each other: the peg of the first is at 5.5, and fills 2.5 to 8.5; that of the other would stand 5.5
+	// under it.
 	// 14.5 above the first it stands at 9, half a millimetre off the other peg, and so goes to its other side; 17.1 above it stays.
 	for y, want := range map[unit.Millimetre]unit.Millimetre{14.5: 20, 16.9: 22.4, 17.1: 11.6} {
 		lines := []Line{{{Length: 100}}, {{From: Point{100, y}, Heading: 180, Length: 100}}}
@@ -135,7 +139,8 @@ func TestPegsByHand(t *testing.T) {
 func TestTreesUnderEachOther(t *testing.T) {
 	for _, room := range []unit.Millimetre{30, 100, 140} {
 		p := Lay(Tree{Places: 9, Datum: 1, Room: room, Runs: []Run{{From: 0, To: 1, Length: 300}, {From: 2, To: 3, Length: 200},
-			{From: 3, To: 4, Length: 100, Told: true, Turn: 90}, {From: 5, To: 6, Length: 200}, {From: 6, To: 7, Length: 70, Told: true, Turn: -90}}})
+			{From: 3, To: 4, Length: 100, Told: true, Turn: 90}, {From: 5, To: 6, Length: 200}, {From: 6, To: 7, Length: 70,
+				Told: true, Turn: -90}}})
 		gap := max(room, 100)
 		want := []Point{{300, 0}, {}, {0, -gap - 100}, {200, -gap - 100}, {200, -gap}, {0, -2*gap - 100}, {200, -2*gap - 100},
 			{200, -2*gap - 170}, {}}
@@ -178,9 +183,11 @@ func TestCrossingsByHand(t *testing.T) {
 // A stiff piece has all runs beyond it, the last one that is reached too: of a trunk of 100 mm and two legs all three, as long as
 // they are.
 func TestStiffHasAll(t *testing.T) {
-	tree := Tree{Places: 4, Room: 20, Runs: []Run{{From: 0, To: 1, Length: 100}, {From: 1, To: 2, Length: 60}, {From: 1, To: 3, Length: 30}}}
+	tree := Tree{Places: 4, Room: 20, Runs: []Run{{From: 0, To: 1, Length: 100}, {From: 1, To: 2, Length: 60}, {From: 1, To: 3,
+		Length: 30}}}
 	l := &layout{Tree: tree, meet: [][]int{{0}, {0, 1, 2}, {1}, {2}}, near: []int{-1, -1, -1}, deep: make([]unit.Millimetre, 3),
-		shapes: make([]Line, 3), turns: make([]unit.Degree, 3), side: make([]unit.Degree, 3), leaves: make([]int, 3), order: make([][]int, 4)}
+		shapes: make([]Line, 3), turns: make([]unit.Degree, 3), side: make([]unit.Degree, 3), leaves: make([]int, 3),
+			order: make([][]int, 4)}
 	var forward []Line
 	for i, r := range tree.Runs {
 		line, _ := r.shape(i)

@@ -10,7 +10,8 @@ import (
 // Where a conductor bears nothing that can be told the figure is 0, not what the arithmetic left there.
 func TestWithstandOfNothing(t *testing.T) {
 	inf, nan := math.Inf(1), math.NaN()
-	for _, c := range [][3]float64{{0, 20, 150}, {-1, 20, 150}, {nan, 20, 150}, {inf, 20, 150}, {1e200, 20, 150}, {1, 150, 150}, {1, 151, 150},
+	for _, c := range [][3]float64{{0, 20, 150}, {-1, 20, 150}, {nan, 20, 150}, {inf, 20, 150}, {1e200, 20, 150}, {1, 150, 150}, {1,
+		151, 150},
 		{1, -234.5, 150}, {1, -300, 150}, {1, -300, -400}, {1, nan, 150}, {1, 20, nan}, {1, 20, inf}, {1, -inf, 20}} {
 		if v, ok := Withstand(unit.SquareMM(c[0]), unit.Celsius(c[1]), unit.Celsius(c[2])); v != 0 || ok {
 			t.Errorf("%v: %v, %v", c, v, ok)
@@ -50,7 +51,8 @@ func TestRowsOfTheTables(t *testing.T) {
 			if n == 0 {
 				want = 0
 			}
-			if math.Abs(float64(least-r.least)) > 1e-6*float64(r.least) || math.Abs(float64(most-want)) > 1e-6*float64(want) || ok != (n > 0) {
+			if math.Abs(float64(least-r.least)) > 1e-6*float64(r.least) || math.Abs(float64(most-want)) > 1e-6*float64(want) ||
+				ok != (n > 0) {
 				t.Errorf("%+v at %v A: %v to %v, %v; want %v to %v", c.d, i, least, most, ok, r.least, want)
 			}
 			if n == 0 {

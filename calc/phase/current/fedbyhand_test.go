@@ -31,7 +31,8 @@ func spliced(wires ...string) *sheet.Sheet {
 }
 
 // What a device feeds, by hand. Two legs; the first ends at a splice with three wires on it, of which one goes on to a second splice, and
-// one belongs to another feed, which joins there. Each wire has 0.01 Ω a metre, and the supply 12 V/100 A = 0.12 Ω. A short at the end of a wire drives
+// one belongs to another feed, which joins there. Each wire has 0.01 Ω a metre, and the supply 12 V/100 A = 0.12 Ω. A short at the
+// end of a wire drives
 // 12 V over the way there, the return of the last wire that names one, and the supply. A wire that is named twice, or that there is
 // not, counts no more; a return that is a leg is not one that comes back beside it.
 func TestWhatADeviceFeeds(t *testing.T) {
@@ -43,9 +44,11 @@ func TestWhatADeviceFeeds(t *testing.T) {
 		}
 		s.H.Head.SupplyV, s.H.Head.ShortA = model.Some[unit.Volt](12), model.Some[unit.Ampere](100)
 		s.H.Feeds = []model.Feed{{ID: "none", Wires: []string{"w9"}},
-			{ID: "F", Device: model.Some(model.ProtectionBlade), Amps: model.Some[unit.Ampere](10), Wires: []string{"w0", "nope", "w0", "w4"},
+			{ID: "F", Device: model.Some(model.ProtectionBlade), Amps: model.Some[unit.Ampere](10), Wires: []string{"w0", "nope",
+				"w0", "w4"},
 				Outputs: model.Some(2)},
-			{ID: "other", Device: model.Some(model.ProtectionElectronic), Amps: model.Some[unit.Ampere](3), TripS: model.Some[unit.Second](0.5),
+			{ID: "other", Device: model.Some(model.ProtectionElectronic), Amps: model.Some[unit.Ampere](3),
+				TripS: model.Some[unit.Second](0.5),
 				Wires: []string{"w7"}}}
 		s.Wires[0].Heats, s.Wires[4].Heats = 3, 2
 		s.Limits.FeedLoadMax = 0.75
@@ -68,12 +71,14 @@ func TestWhatADeviceFeeds(t *testing.T) {
 	}{
 		// w8 comes back through w0: 0.1 + 0.05 + 0.15 and 0.1, and so does the weakest short on w0.
 		{"as it is", func(*sheet.Sheet) {}, far(0.52, 0.62, 0.42, 0.27, 0.77, 0.52, 0.62, 0.77), 100, 1},
-		{"no dead short", func(s *sheet.Sheet) { s.H.Head.ShortA = model.Opt[unit.Ampere]{} }, far(0.4, 0.5, 0.3, 0.15, 0.65, 0.4, 0.5, 0.65), 0, 1},
+		{"no dead short", func(s *sheet.Sheet) { s.H.Head.ShortA = model.Opt[unit.Ampere]{} }, far(0.4, 0.5, 0.3, 0.15, 0.65, 0.4,
+			0.5, 0.65), 0, 1},
 		{"no supply", func(s *sheet.Sheet) { s.H.Head.SupplyV = model.Opt[unit.Volt]{} }, []unit.Ampere{0, 0, 0, 0, 0, 0, 0, 0}, 0, 1},
 		{"half a volt", func(s *sheet.Sheet) { s.H.Head.SupplyV = model.Some[unit.Volt](0.5) }, []unit.Ampere{0.5 / 0.405, 0.5 / 0.505,
 			0.5 / 0.305, 0.5 / 0.155, 0.5 / 0.655, 0.5 / 0.405, 0.5 / 0.505, 0.5 / 0.655}, 100, 1},
 		{"a way that is not known", func(s *sheet.Sheet) { s.Wires[2].Finished = 0 },
-			append(append(far(), none, unit.Ampere(12/0.62), unit.Ampere(12/0.42)), none, none, none, unit.Ampere(12/0.62), none), 100, 1},
+			append(append(far(), none, unit.Ampere(12/0.62), unit.Ampere(12/0.42)), none, none, none, unit.Ampere(12/0.62), none),
+				100, 1},
 		{"a wire that is not", func(s *sheet.Sheet) { s.Wires[3].Known = false },
 			append(append(far(0.52, 0.62, 0.42, 0.27), none), append(far(0.52, 0.62), none)...), 100, 1},
 		{"a return of no length", func(s *sheet.Sheet) { s.Wires[6].Finished = 0 },
@@ -97,7 +102,8 @@ func TestWhatADeviceFeeds(t *testing.T) {
 				t.Errorf("%s: a short on wire %d drives %v A, by hand %v", c.name, AllWires(f)[n], a, c.want[n])
 			}
 		}
-		if all := 10 * unit.Ampere(c.outputs); f.Near != c.near || f.Outputs != c.outputs || f.All != all || f.Load != 5 || f.Most != all*0.75 ||
+		if all := 10 * unit.Ampere(c.outputs); f.Near != c.near || f.Outputs != c.outputs || f.All != all || f.Load != 5 ||
+			f.Most != all*0.75 ||
 			!f.Device.Set || f.Device.V.Rating != 10 {
 			t.Errorf("%s: %+v", c.name, f)
 		}
@@ -110,7 +116,8 @@ func TestWhatADeviceFeeds(t *testing.T) {
 				t.Errorf("%s: wire %d is guarded by %+v", c.name, k, s.Wires[k].Guard)
 			}
 		}
-		if got := fmt.Sprint(s.Feeds[0].Legs, s.Feeds[0].Device.Set, s.Feeds[2].Legs, s.Feeds[2].Device.V.Trip); got != "[9] false [7] 0.5" {
+		if got := fmt.Sprint(s.Feeds[0].Legs, s.Feeds[0].Device.Set, s.Feeds[2].Legs,
+			s.Feeds[2].Device.V.Trip); got != "[9] false [7] 0.5" {
 			t.Errorf("%s: the others feed %s", c.name, got)
 		}
 	}
@@ -132,7 +139,8 @@ func TestWhatFeedsLeaveOut(t *testing.T) {
 		for _, id := range []string{"A", "B", "C", "D", "E", "F", "G", "H", "J"} {
 			s.H.Terminations = append(s.H.Terminations, model.Termination{ID: id})
 		}
-		s.H.Feeds = []model.Feed{{ID: "F1", Device: model.Some(model.ProtectionBlade), Amps: model.Some[unit.Ampere](10), Wires: []string{"w0"}}}
+		s.H.Feeds = []model.Feed{{ID: "F1", Device: model.Some(model.ProtectionBlade), Amps: model.Some[unit.Ampere](10),
+			Wires: []string{"w0"}}}
 		for k, amps := range []unit.Ampere{4, 0.5, 2, 0, 3} {
 			s.H.Wires[k].Role, s.H.Wires[k].Amps = model.Some(model.RolePower), model.Some(amps)
 		}
@@ -145,7 +153,8 @@ func TestWhatFeedsLeaveOut(t *testing.T) {
 		for _, g := range s.Snags {
 			said[g.Rule+" "+g.Where]++
 		}
-		// w1 has a current and hangs on nothing; w2 begins at B, where w0 ends: it may lie behind its load; w3 has no current, w4 no power.
+		// w1 has a current and hangs on nothing; w2 begins at B, where w0 ends: it may lie behind its load; w3 has no current, w4
+		// no power.
 		want := "map[feed.none w1:1]"
 		if volts == 0 {
 			want = "map[feed.none w1:1 feed.supply harness:1]"
@@ -171,7 +180,8 @@ func TestPairsOneByOne(t *testing.T) {
 	}
 	fast := model.Some[unit.KilobitPerSec](1000)
 	long := []string{"A:1 S1 15", "A:2 S2 15", "S1 B:1 15", "S2 B:2 15", "C:1 D:1 26", "C:2 D:2 26"}
-	s := pairs(long, model.Unit{ID: "U", Wires: []string{"w0", "w1"}, Kbit: fast}, model.Unit{ID: "V", Wires: []string{"w2", "w3"}, Kbit: fast},
+	s := pairs(long, model.Unit{ID: "U", Wires: []string{"w0", "w1"}, Kbit: fast}, model.Unit{ID: "V", Wires: []string{"w2", "w3"},
+		Kbit: fast},
 		model.Unit{ID: "W", Wires: []string{"w4", "w5"}, Kbit: fast})
 	Pairs(s)
 	var told []string
@@ -195,7 +205,8 @@ func TestPairsOneByOne(t *testing.T) {
 		"the first is not known":       func(s *sheet.Sheet) { s.Wires[0].Known = false },
 		"the second is not known":      func(s *sheet.Sheet) { s.Wires[1].Known = false },
 		"they are unlike":              func(s *sheet.Sheet) { s.Wires[1].Entry.Size = "22" },
-		"no permittivity":              func(s *sheet.Sheet) { s.Wires[0].Entry.Insulation, s.Wires[1].Entry.Insulation = "felt", "felt" },
+		"no permittivity":              func(s *sheet.Sheet) { s.Wires[0].Entry.Insulation, s.Wires[1].Entry.Insulation = "felt",
+			"felt" },
 		"no resistance":                func(s *sheet.Sheet) { s.Wires[0].Entry.OhmPerKm, s.Wires[1].Entry.OhmPerKm = 0, 0 },
 		"no conductor":                 func(s *sheet.Sheet) { s.Wires[0].Entry.ConductorMM, s.Wires[1].Entry.ConductorMM = 0, 0 },
 		"one wire":                     func(s *sheet.Sheet) { s.H.Units[0].Wires = s.H.Units[0].Wires[:1] },
@@ -217,11 +228,13 @@ func TestPeaksByHand(t *testing.T) {
 		on, amps unit.Ampere
 		where    string
 		want     unit.Ampere
-	}{{2, 10, "contact A:1", 7.5}, {2, 10, "splice S", 7.5}, {2, 10, "bundle T", 0}, {2, 7.5, "contact A:1", 0}, {0, 10, "contact A:1", 0},
+	}{{2, 10, "contact A:1", 7.5}, {2, 10, "splice S", 7.5}, {2, 10, "bundle T", 0}, {2, 7.5, "contact A:1", 0}, {0, 10,
+		"contact A:1", 0},
 		{2, 7.6, "contact A:1", 7.5}} {
 		s := line("A:1 B:1 1")
 		w := &s.H.Wires[0]
-		w.Amps, w.OnS, w.PeriodS = model.Some(c.amps), model.Opt[unit.Second]{V: unit.Second(c.on), Set: c.on > 0}, model.Some[unit.Second](100)
+		w.Amps, w.OnS, w.PeriodS = model.Some(c.amps), model.Opt[unit.Second]{V: unit.Second(c.on), Set: c.on > 0},
+			model.Some[unit.Second](100)
 		s.Wires[0].Limits = []sheet.Limit{{Amps: 1, Where: "heat"}, {Amps: 7.5, Where: c.where}}
 		if l, ok := peaks(s, 0); ok != (c.want > 0) || l.Amps != c.want {
 			t.Errorf("%+v: %+v %v", c, l, ok)
@@ -385,7 +398,8 @@ func TestSafetyIsNotJudgedByItsFeed(t *testing.T) {
 	for _, safety := range []bool{false, true} {
 		s := spliced("A:1 B:1 1", "A:2 B:2 1")
 		s.H.Wires[0].Safety = model.Some(safety)
-		s.H.Feeds = []model.Feed{{ID: "F", Device: model.Some(model.ProtectionBlade), Amps: model.Some[unit.Ampere](10), Wires: []string{"w0", "w1"}}}
+		s.H.Feeds = []model.Feed{{ID: "F", Device: model.Some(model.ProtectionBlade), Amps: model.Some[unit.Ampere](10),
+			Wires: []string{"w0", "w1"}}}
 		s.Index = model.NewIndex(s.H)
 		s.Limits.FeedLoadMax = 0.8
 		FeedWires(s)
