@@ -33,7 +33,7 @@ func mixed(r *rand.Rand) Section {
 	s.Discs[0].CoreMM, s.Discs[0].Ohm, s.Discs[0].Amps, s.Discs[0].Rated = j.OverMM*0.9, 0, 0, 0
 	for _, side := range []unit.Millimetre{-1, 1} {
 		s.Discs = append(s.Discs, Disc{X: j.X + side*j.OverMM*0.225, Y: j.Y, OverMM: j.OverMM * 0.4, CoreMM: j.OverMM * 0.3, In: 1,
-			Ohm: 300,
+			Ohm:  300,
 			Amps: 0.5, Rated: 150})
 	}
 	return s

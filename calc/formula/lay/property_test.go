@@ -172,8 +172,8 @@ func TestNothingToLay(t *testing.T) {
 // millimetre too; its first component lies at 0. So is a crown that a single is built up to.
 func TestSmallLayers(t *testing.T) {
 	const to = 0.01
-	for _, d := range [][]unit.Millimetre{{1.1, 1.1, 1.1, 1.1, 1.1, 1.1, 1.1}, {1.1, 1.7, 1.1, 1.7, 2.4, 1.1, 1.7}, {1, 0.2, 1, 1, 1, 0.2, 1, 1},
-		{1.1, 1.7}} {
+	for _, d := range [][]unit.Millimetre{{1.1, 1.1, 1.1, 1.1, 1.1, 1.1, 1.1}, {1.1, 1.7, 1.1, 1.7, 2.4, 1.1, 1.7},
+		{1, 0.2, 1, 1, 1, 0.2, 1, 1}, {1.1, 1.7}} {
 		var small []unit.Millimetre
 		for _, x := range d {
 			small = append(small, x*to)

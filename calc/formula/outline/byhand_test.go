@@ -187,7 +187,7 @@ func TestStiffHasAll(t *testing.T) {
 		Length: 30}}}
 	l := &layout{Tree: tree, meet: [][]int{{0}, {0, 1, 2}, {1}, {2}}, near: []int{-1, -1, -1}, deep: make([]unit.Millimetre, 3),
 		shapes: make([]Line, 3), turns: make([]unit.Degree, 3), side: make([]unit.Degree, 3), leaves: make([]int, 3),
-			order: make([][]int, 4)}
+		order: make([][]int, 4)}
 	var forward []Line
 	for i, r := range tree.Runs {
 		line, _ := r.shape(i)

@@ -78,7 +78,7 @@ func TestWhatADeviceFeeds(t *testing.T) {
 			0.5 / 0.305, 0.5 / 0.155, 0.5 / 0.655, 0.5 / 0.405, 0.5 / 0.505, 0.5 / 0.655}, 100, 1},
 		{"a way that is not known", func(s *sheet.Sheet) { s.Wires[2].Finished = 0 },
 			append(append(far(), none, unit.Ampere(12/0.62), unit.Ampere(12/0.42)), none, none, none, unit.Ampere(12/0.62), none),
-				100, 1},
+			100, 1},
 		{"a wire that is not", func(s *sheet.Sheet) { s.Wires[3].Known = false },
 			append(append(far(0.52, 0.62, 0.42, 0.27), none), append(far(0.52, 0.62), none)...), 100, 1},
 		{"a return of no length", func(s *sheet.Sheet) { s.Wires[6].Finished = 0 },
@@ -205,12 +205,14 @@ func TestPairsOneByOne(t *testing.T) {
 		"the first is not known":       func(s *sheet.Sheet) { s.Wires[0].Known = false },
 		"the second is not known":      func(s *sheet.Sheet) { s.Wires[1].Known = false },
 		"they are unlike":              func(s *sheet.Sheet) { s.Wires[1].Entry.Size = "22" },
-		"no permittivity":              func(s *sheet.Sheet) { s.Wires[0].Entry.Insulation, s.Wires[1].Entry.Insulation = "felt",
-			"felt" },
-		"no resistance":                func(s *sheet.Sheet) { s.Wires[0].Entry.OhmPerKm, s.Wires[1].Entry.OhmPerKm = 0, 0 },
-		"no conductor":                 func(s *sheet.Sheet) { s.Wires[0].Entry.ConductorMM, s.Wires[1].Entry.ConductorMM = 0, 0 },
-		"one wire":                     func(s *sheet.Sheet) { s.H.Units[0].Wires = s.H.Units[0].Wires[:1] },
-		"sound":                        func(*sheet.Sheet) {},
+		"no permittivity": func(s *sheet.Sheet) {
+			s.Wires[0].Entry.Insulation, s.Wires[1].Entry.Insulation = "felt",
+				"felt"
+		},
+		"no resistance": func(s *sheet.Sheet) { s.Wires[0].Entry.OhmPerKm, s.Wires[1].Entry.OhmPerKm = 0, 0 },
+		"no conductor":  func(s *sheet.Sheet) { s.Wires[0].Entry.ConductorMM, s.Wires[1].Entry.ConductorMM = 0, 0 },
+		"one wire":      func(s *sheet.Sheet) { s.H.Units[0].Wires = s.H.Units[0].Wires[:1] },
+		"sound":         func(*sheet.Sheet) {},
 	} {
 		s := pairs([]string{"A:1 B:1 1", "A:2 B:2 1", "C:1 D:1 1", "C:2 D:2 1"}, model.Unit{ID: "U", Wires: []string{"w0", "w1"}},
 			model.Unit{ID: "V", Wires: []string{"w2", "w3"}})
