@@ -147,6 +147,13 @@ func TestTreesUnderEachOther(t *testing.T) {
 		if !samePoints(p.Places, want) {
 			t.Errorf("room %v: %v, by hand %v", room, p.Places, want)
 		}
+		for i, ends := range [][2]int{{0, 1}, {2, 3}, {3, 4}, {5, 6}, {6, 7}} { // the lines go along with their places
+			l := p.Lines[i]
+			end, _ := l.At(l.Length())
+			if l[0].From.To(want[ends[0]]) > 1e-6 || end.To(want[ends[1]]) > 1e-6 {
+				t.Errorf("room %v: run %d lies from %v to %v", room, i, l[0].From, end)
+			}
+		}
 	}
 }
 
@@ -220,5 +227,29 @@ func TestManyRunsAreFanned(t *testing.T) {
 		if p.Fanned != fanned || p.Places[n].To(want) > 1e-6 || p.Turns[0] != 30 || p.Turns[n-1] != 40 || p.Turns[1] != 0 {
 			t.Errorf("%d runs: fanned %v, its end at %v, by hand %v", n, p.Fanned, p.Places[n], want)
 		}
+	}
+}
+
+// What a text along a run takes is known for a text, all of it and nothing that lay there before; and a run that leads steeply down,
+// told by a heading above 270°, is read from where it begins.
+func TestTextAlongIsKnown(t *testing.T) {
+	for heading, reads := range map[unit.Degree]unit.Degree{0: 0, 280: 280, 260: 440} {
+		var f Field
+		line := Line{{Heading: heading, Length: 400}}
+		f.Line(line, 2)
+		n := len(f.all)
+		_, got, ok := f.PutAlong(line, Along{Wide: 200, High: 6, Clear: 5, Stations: []unit.Millimetre{200}})
+		if !ok || got != reads || len(f.all) < n+3 { // 194 mm in squares of 80
+			t.Errorf("%v: read at %v, %v, %d pieces", heading, got, ok, len(f.all)-n)
+		}
+		for k, g := range f.all {
+			if g.text != (k >= n) {
+				t.Errorf("%v: piece %d of %d is a text: %v", heading, k, n, g.text)
+			}
+		}
+	}
+	// A half circle of 1 mm has corners too: to 0.02 mm, of 2·acos(0.98) = 22.96° each, eight.
+	if points := (Line{{Length: math.Pi, Radius: 1}}).Points(0.02); len(points) != 9 {
+		t.Errorf("%d points of a half circle of 1 mm", len(points))
 	}
 }
