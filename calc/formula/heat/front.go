@@ -1,5 +1,7 @@
 package heat
 
+import "slices"
+
 // front is the order in which a symmetric matrix is factored, column by column. At each step only
 // those rows are in work that a column already factored reaches; each of them has a slot, so the
 // rows in work lie close together however far apart they are in the matrix.
@@ -51,11 +53,6 @@ func newFront(first []int) *front {
 
 // entry is the place of row i, column j in matrix.all, i > j.
 func (f *front) entry(i, j int) int {
-	n := len(f.pivot)
-	for k := f.start[j]; k < f.start[j+1]; k++ {
-		if int(f.rows[k]) == i {
-			return n + int(k)
-		}
-	}
-	return -1
+	from, to := f.start[j], f.start[j+1]
+	return len(f.pivot) + int(from) + slices.Index(f.rows[from:to], int32(i))
 }

@@ -107,7 +107,7 @@ type level struct {
 
 // least is the least that a disc asked leads to.
 func (l level) least(s Section) float64 {
-	least := math.Inf(1)
+	least := math.MaxFloat64
 	for i := range s.Discs {
 		if s.Discs[i].asks() {
 			least = math.Min(least, l.total[i])

@@ -13,7 +13,7 @@ import (
 // takes the one in which that costs least.
 func (r *Rays) order(s Section) {
 	var best []int
-	least := math.Inf(1)
+	least := math.MaxFloat64
 	for k := range directions {
 		sin, cos := math.Sincos(math.Pi * float64(k) / directions)
 		place, first := r.across(s, sin, cos)

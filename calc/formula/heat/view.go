@@ -88,10 +88,8 @@ func (v *view) round(r *Rays, s Section, d *Disc) {
 		jacket := &s.Discs[d.In-1]
 		x, y, bore = x-float64(jacket.X), y-float64(jacket.Y), float64(jacket.CoreMM)/2
 	}
-	off, ux, uy := math.Hypot(x, y), 0.0, 0.0
-	if off > 0 {
-		ux, uy = x/off, y/off
-	}
+	off := math.Hypot(x, y)
+	ux, uy := x/math.Max(off, leastGap), y/math.Max(off, leastGap) // in the middle no side is nearer
 	bore = math.Max(bore, off+radius+leastGap)
 	gap := gapOf(math.Acosh((bore*bore+radius*radius-off*off)/(2*bore*radius)), radius, (bore*bore-radius*radius-off*off)/(2*radius), off,
 		ux, uy)

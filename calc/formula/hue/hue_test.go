@@ -60,9 +60,8 @@ func someAsk(t *rapid.T) Ask {
 }
 
 // Wherever trying every way finds a colouring, so does the search; and where it finds one, it is
-// one.
+// one. That both occur TestThreeHundredQuestions holds, whose questions are the same at every run.
 func TestFindsOneWhereThereIsOne(t *testing.T) {
-	found, refused := 0, 0
 	rapid.Check(t, func(t *rapid.T) {
 		a := someAsk(t)
 		got := Solve(a, 1_000_000)
@@ -75,15 +74,7 @@ func TestFindsOneWhereThereIsOne(t *testing.T) {
 		if there := each(a.Wires, a.Colours+a.Lacking, a.Holds); there != got.Found {
 			t.Fatalf("trying every way finds one: %v, the search: %v", there, got.Found)
 		}
-		if got.Found {
-			found++
-		} else {
-			refused++
-		}
 	})
-	if found == 0 || refused == 0 {
-		t.Errorf("%d with a colouring and %d without: both must occur", found, refused)
-	}
 }
 
 // Holds itself, by hand.

@@ -78,20 +78,27 @@ func Cures(feed, branch Side, feeds []unit.CircularMil, parts []Part) []Cure {
 	return out
 }
 
-// halves parts the branch side between two butt splices that both take the feed.
+// halves parts the branch side between two butt splices that both take the feed, the thin ones to the first, as evenly by circular
+// mils as it goes. Where any other parting by size fits this one does: a barrel that takes the feed and one of its halves takes all
+// in between, and the even halves lie between the uneven ones.
 func halves(feed, branch Side, parts []Part) (Cure, bool) {
+	if len(branch) == 0 {
+		return Cure{}, false
+	}
 	all := slices.Clone(branch)
 	slices.Sort(all)
-	for n := len(all) / 2; n >= 1; n-- {
-		var of []string
-		for _, h := range []Side{all[:n], all[n:]} {
-			if k := slices.IndexFunc(parts, func(p Part) bool { return !p.Parallel && p.Fits(feed, h) }); k >= 0 {
-				of = append(of, parts[k].ID)
-			}
-		}
-		if len(of) == 2 {
-			return Cure{Parts: of, Split: n}, true
+	thicker := func(n int) unit.CircularMil { return max(all[:n].Sum(), all[n:].Sum()) }
+	half := 1
+	for n := range all {
+		if thicker(n) < thicker(half) {
+			half = n
 		}
 	}
-	return Cure{}, false
+	var of []string
+	for _, h := range []Side{all[:half], all[half:]} {
+		if k := slices.IndexFunc(parts, func(p Part) bool { return !p.Parallel && p.Fits(feed, h) }); k >= 0 {
+			of = append(of, parts[k].ID)
+		}
+	}
+	return Cure{Parts: of, Split: half}, len(of) == 2
 }

@@ -52,7 +52,7 @@ func hullPerimeter(ds []disc) float64 {
 	}
 	total, turned, cur, phi := 0.0, 0.0, start, 0.0
 	for range 2*len(ds) + 2 {
-		next, best, bestLen := -1, math.Inf(1), 0.0
+		next, best, bestLen := -1, math.MaxFloat64, 0.0
 		for j := range ds {
 			if j == cur {
 				continue

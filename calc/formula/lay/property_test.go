@@ -167,3 +167,44 @@ func TestNothingToLay(t *testing.T) {
 		}
 	}
 }
+
+// A layer a hundredth of the size is a hundredth of the size in every length and the same in every angle and share, far below a
+// millimetre too; its first component lies at 0. So is a crown that a single is built up to.
+func TestSmallLayers(t *testing.T) {
+	const to = 0.01
+	for _, d := range [][]unit.Millimetre{{1.1, 1.1, 1.1, 1.1, 1.1, 1.1, 1.1}, {1.1, 1.7, 1.1, 1.7, 2.4, 1.1, 1.7},
+		{1, 0.2, 1, 1, 1, 0.2, 1, 1}, {1.1, 1.7}} {
+		var small []unit.Millimetre
+		for _, x := range d {
+			small = append(small, x*to)
+		}
+		a := Lay(d, Bed{Tape: 1.3, Crown: 1.5}, Laying{Ratio: 12, Bind: 0.1})
+		b := Lay(small, Bed{Tape: 1.3 * to, Crown: 1.5 * to}, Laying{Ratio: 12, Bind: 0.1 * to})
+		alike := func(what string, got, want float64) {
+			t.Helper()
+			if math.Abs(got-want) > 1e-9*(1e-3+math.Abs(want)) {
+				t.Errorf("%v: %s %v small, %v", d, what, got, want)
+			}
+		}
+		alike("over", float64(b.Over), float64(a.Over)*to)
+		alike("tape", float64(b.Tape), float64(a.Tape)*to)
+		alike("lay", float64(b.Lay), float64(a.Lay)*to)
+		alike("proud", float64(b.Proud), float64(a.Proud)*to)
+		alike("lift", float64(b.Lift), float64(a.Lift))
+		alike("gap", float64(b.Gap), float64(a.Gap))
+		alike("loss", float64(b.Loss-1)*100, float64(a.Loss-1)*100)
+		alike("angle", float64(b.Angle), float64(a.Angle))
+		for i := range d {
+			alike("place", float64(b.Angles[i]), float64(a.Angles[i]))
+			alike("radius", float64(b.Radii[i]), float64(a.Radii[i])*to)
+		}
+		if a.Angles[0] != 0 {
+			t.Errorf("%v begins at %v", d, a.Angles[0])
+		}
+	}
+	for _, n := range []int{3, 7, 8, 20} {
+		if a, b := BuiltUp(n, 1, 12), BuiltUp(n, to, 12); math.Abs(float64(b-a*to)) > 1e-9*to {
+			t.Errorf("%d built up to %v small, %v", n, b, a)
+		}
+	}
+}

@@ -97,7 +97,7 @@ func (f *fitter) set(d []unit.Millimetre, bed Bed, how Laying) {
 	f.d = f.d[:0]
 	f.b, f.c, f.ratio, f.fixed, f.bind = float64(bed.Tape), float64(bed.Crown), float64(how.Ratio), float64(how.Lay), float64(how.Bind)
 	f.dmax, f.lost = 0, chains{}
-	dmin, sum := math.Inf(1), 0.0
+	dmin, sum := math.MaxFloat64, 0.0
 	for _, v := range d {
 		x := float64(v)
 		f.d = append(f.d, x)

@@ -38,7 +38,7 @@ func stack(r []float64) (float64, []disc) {
 // nearest is the free place for radius r that touches two of set and lies
 // nearest to the origin.
 func nearest(set []disc, r float64) disc {
-	best, at := math.Inf(1), disc{}
+	best, at := math.MaxFloat64, disc{}
 	for i, a := range set {
 		for _, b := range set[i+1:] {
 			for _, p := range between(a, b, r) {

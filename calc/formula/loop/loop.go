@@ -96,7 +96,7 @@ const OnceMM unit.Millimetre = 8
 // Again is how often a contact can be made anew from a loop. AC 43.13-1B ¶ 11-118 asks for
 // two.
 func Again(loop unit.Millimetre) int {
-	if !(loop > 0) {
+	if !(loop >= OnceMM) {
 		return 0
 	}
 	return int(min(float64(loop/OnceMM), 1000))

@@ -50,7 +50,7 @@ func (f *Field) PutAlong(l Line, t Along) (at Point, heading unit.Degree, ok boo
 
 // clearOf reports whether nothing comes into a segment with its width.
 func (f *Field) clearOf(g segment) bool {
-	low, high := g.box(0)
+	low, high := g.bounds()
 	return f.in(low, high, func(c *cell) bool {
 		for _, k := range c.boxes {
 			if g.in(f.boxes[k]) {

@@ -158,7 +158,7 @@ func (l *layout) clear(there, whole stiff, at Point, heading unit.Degree, room u
 		l.tests += len(there.segs)
 		touches := a.touches(at)
 		for _, b := range there.segs {
-			blow, bhigh := b.box(0)
+			blow, bhigh := b.bounds()
 			if low.X > bhigh.X || high.X < blow.X || low.Y > bhigh.Y || high.Y < blow.Y {
 				continue
 			}

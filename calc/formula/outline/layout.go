@@ -72,7 +72,7 @@ func Lay(t Tree) Plan {
 	for _, root := range roots {
 		l.outward(root, forward)
 	}
-	below := unit.Millimetre(0)
+	var below unit.Millimetre
 	for n, root := range roots {
 		if n == 0 {
 			p.Datum = root
@@ -83,7 +83,7 @@ func Lay(t Tree) Plan {
 			l.shift(&p, root, Point{0, below - high})
 			low += below - high
 		}
-		below = min(below, low) - max(l.Room, 100)
+		below = low - max(l.Room, 100)
 	}
 	for i := range p.Lines {
 		if l.near[i] == t.Runs[i].To {

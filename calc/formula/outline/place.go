@@ -77,7 +77,7 @@ func (f *Field) Line(l Line, width unit.Millimetre) {
 		for i := range n {
 			g := segment{a: a.Plus(b.Minus(a).Times(float64(i) / float64(n))),
 				b: a.Plus(b.Minus(a).Times(float64(i+1) / float64(n))), width: width}
-			low, high := g.box(0)
+			low, high := g.bounds()
 			id := len(f.all)
 			f.all = append(f.all, g)
 			f.in(low, high, func(c *cell) bool { c.segs = append(c.segs, id); return true })
@@ -174,7 +174,7 @@ func (f *Field) open(t Frame, b Box, close, over bool) bool {
 	}
 	g := segment{a: near, b: t.Of, width: leadMM}
 	short := segment{a: near, b: near.Plus(t.Of.Minus(near).Times(float64(1 - (t.Clear+leadMM)/far)))}
-	low, high := g.box(0)
+	low, high := g.bounds()
 	return f.in(low, high, func(c *cell) bool {
 		for _, k := range c.boxes {
 			if !close && g.in(f.boxes[k]) {

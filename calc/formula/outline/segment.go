@@ -20,6 +20,9 @@ func (s segment) box(room unit.Millimetre) (low, high Point) {
 	return Point{min(s.a.X, s.b.X) - m, min(s.a.Y, s.b.Y) - m}, Point{max(s.a.X, s.b.X) + m, max(s.a.Y, s.b.Y) + m}
 }
 
+// bounds are what a segment lies within, with its width.
+func (s segment) bounds() (low, high Point) { return s.box(0) }
+
 func (s segment) touches(p Point) bool { return s.a.To(p) < 1e-6 || s.b.To(p) < 1e-6 }
 
 // cross is the area that a point lies to the left of a way from one to another, twice.
@@ -65,7 +68,7 @@ func ofLine(l Line, run int, width unit.Millimetre) stiff {
 }
 
 func (s *stiff) add(g segment) {
-	low, high := g.box(0)
+	low, high := g.bounds()
 	if len(s.segs) == 0 {
 		s.low, s.high = low, high
 	}
@@ -140,9 +143,9 @@ func leaving(l Line, r Run, place int) Line {
 // meet reports whether two lines come within a millionth of a millimetre of each other.
 func meet(a, b stiff) bool {
 	for _, x := range a.segs {
-		low, high := x.box(0)
+		low, high := x.bounds()
 		for _, y := range b.segs {
-			l, h := y.box(0)
+			l, h := y.bounds()
 			if low.X > h.X || l.X > high.X || low.Y > h.Y || l.Y > high.Y {
 				continue
 			}

@@ -91,3 +91,25 @@ func TestLengths(t *testing.T) {
 		}
 	})
 }
+
+// The maker allows five stubs of the longest at each rate. A rate a twentieth above one of the table has the lengths of the next
+// faster one, and one at it its own.
+func TestLengthsBetweenRates(t *testing.T) {
+	for _, rate := range []unit.KilobitPerSec{1000, 800, 500, 250, 125, 50} {
+		own, ok := At(rate)
+		if !ok || own.Rate != rate || own.Stubs != 5*own.Stub {
+			t.Errorf("%v: %+v", rate, own)
+		}
+		if above, ok := At(rate * 1.05); ok != (rate < 1000) || ok && (above.Rate <= rate || above.Bus >= own.Bus) {
+			t.Errorf("%v: %+v", rate*1.05, above)
+		}
+	}
+	if l, ok := At(0.5); !ok || l.Rate != 50 {
+		t.Errorf("half a kilobit: %+v", l)
+	}
+	for _, no := range []unit.KilobitPerSec{0, -5, unit.KilobitPerSec(math.NaN())} {
+		if l, ok := At(no); ok || l != (Lengths{}) {
+			t.Errorf("%v: %+v", no, l)
+		}
+	}
+}

@@ -27,10 +27,13 @@ const (
 // reference page. From its constants (3.45·10⁻³ J/K·mm³, 17.241·10⁻⁶ Ω·mm) the factor
 // is 225.7; 226 is what is printed.
 func Withstand(s unit.SquareMM, from, to unit.Celsius) (unit.AmpereSqSecond, bool) {
-	if !(s > 0) || !(to > from) || !(from > -zero) || !unit.Finite(float64(s)) || !unit.Finite(float64(to)) {
+	if !(s > 0) || !(to > from) || !(from > -zero) {
 		return 0, false
 	}
 	k := copper * math.Sqrt(math.Log1p(float64(to-from)/(zero+float64(from))))
 	v := k * k * float64(s) * float64(s)
-	return unit.AmpereSqSecond(v), unit.Finite(v)
+	if !unit.Finite(v) {
+		return 0, false
+	}
+	return unit.AmpereSqSecond(v), true
 }

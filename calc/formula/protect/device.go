@@ -25,11 +25,14 @@ type Device struct {
 }
 
 // point is one row of a fuse's table: at so many times its rating it opens within
-// these times. most is infinite where it may carry that for ever, as far as is known.
+// these times. most is forever where it may carry that for ever, as far as is known.
 type point struct {
 	times       float64
 	least, most float64 // s
 }
+
+// forever is a time that never ends.
+var forever = math.Inf(1)
 
 // The tables. Source: makers' sheets of the small blade, p. 3, and of the large one, p. 3, quoted
 // row by row in a note on fuses: second hand, not read in ISO 8820-3. A small blade carries
@@ -37,11 +40,11 @@ type point struct {
 // 0.1 s, with no shortest time there. The micro and mini series is quoted with 120 s at 135 % and
 // 0.3 s at 160 %: faster than the small blade's, whose times are used for it.
 var (
-	small = [...]point{{1.10, 360_000, math.Inf(1)}, {1.35, 0.75, 600}, {1.60, 0.25, 50}, {2.00, 0.15, 5}, {3.50, 0.08, 0.5},
+	small = [...]point{{1.10, 360_000, forever}, {1.35, 0.75, 600}, {1.60, 0.25, 50}, {2.00, 0.15, 5}, {3.50, 0.08, 0.5},
 		{6.00, 0.03, 0.1}}
-	smallThick = [...]point{{1.00, 360_000, math.Inf(1)}, {1.35, 0.75, 600}, {1.60, 0.25, 50}, {2.00, 0.15, 5}, {3.50, 0.08, 0.5},
+	smallThick = [...]point{{1.00, 360_000, forever}, {1.35, 0.75, 600}, {1.60, 0.25, 50}, {2.00, 0.15, 5}, {3.50, 0.08, 0.5},
 		{6.00, 0.03, 0.15}}
-	large = [...]point{{1.00, 360_000, math.Inf(1)}, {1.35, 60, 1800}, {2.00, 2, 50}, {3.50, 0.2, 7}, {6.00, 0.04, 1}}
+	large = [...]point{{1.00, 360_000, forever}, {1.35, 60, 1800}, {2.00, 2, 50}, {3.50, 0.2, 7}, {6.00, 0.04, 1}}
 )
 
 // thickFrom is where the small blades' second table begins.
@@ -86,19 +89,19 @@ func (d Device) Opens(i unit.Ampere) (least, most unit.Second, ok bool) {
 	x := float64(i / d.Rating)
 	if d.Kind == Electronic {
 		if x <= 1 {
-			return unit.Second(math.Inf(1)), 0, false
+			return unit.Second(forever), 0, false
 		}
 		return d.Trip, d.Trip, d.Trip > 0
 	}
 	t := d.table()
 	if x < t[0].times {
-		return unit.Second(math.Inf(1)), 0, false
+		return unit.Second(forever), 0, false
 	}
 	for k := 1; k < len(t); k++ {
 		if a, b := t[k-1], t[k]; x < b.times {
 			w := math.Log(x/a.times) / math.Log(b.times/a.times)
 			least := unit.Second(math.Exp(math.Log(a.least) + w*math.Log(b.least/a.least)))
-			if math.IsInf(a.most, 1) {
+			if a.most == forever {
 				return least, 0, false
 			}
 			return least, unit.Second(math.Exp(math.Log(a.most) + w*math.Log(b.most/a.most))), true
@@ -115,7 +118,7 @@ func (d Device) NeedsToOpen() unit.Ampere {
 		return d.Rating
 	}
 	t := d.table()
-	sure := slices.IndexFunc(t, func(p point) bool { return !math.IsInf(p.most, 1) })
+	sure := slices.IndexFunc(t, func(p point) bool { return p.most != forever })
 	return d.Rating * unit.Ampere(t[sure].times)
 }
 
@@ -123,25 +126,20 @@ func (d Device) NeedsToOpen() unit.Ampere {
 // in A²s, and at which current that is; shorts that take longer than AdiabaticFor to
 // open are left out, the wire's steady limit judges those. False where all are.
 //
+// Along a fuse's table the product falls, so that the slowest short that counts lets the most through.
 // Above its table's last row a fuse lets no more through than there: its element melts
 // before heat can leave it, so that the product stays (from memory of how fuses are
 // rated). An electronic limit goes on passing whatever the supply drives until it opens.
 func (d Device) LetThrough(least, most unit.Ampere) (unit.AmpereSqSecond, unit.Ampere, bool) {
-	if !(least <= most) || !(d.Rating > 0) {
+	if !(least <= most) {
 		return 0, 0, false
 	}
-	at := []unit.Ampere{least, most}
-	top := unit.Ampere(math.Inf(1))
+	at, top := []unit.Ampere{least, most}, most
 	if d.Kind != Electronic {
 		t := d.table()
 		top = d.Rating * unit.Ampere(t[len(t)-1].times)
-		for _, p := range t {
-			if i := d.Rating * unit.Ampere(p.times); i > least && i < most {
-				at = append(at, i)
-			}
-		}
-		if i, ok := d.opensIn(AdiabaticFor); ok && i > least && i < most {
-			at = append(at, i)
+		if i, ok := d.opensIn(AdiabaticFor); ok {
+			at = []unit.Ampere{least, max(least, min(i, most)), most}
 		}
 	}
 	worst, where := unit.AmpereSqSecond(0), unit.Ampere(0)

@@ -27,13 +27,10 @@ func warm(s *sheet.Sheet, i int, prior *sheet.Sheet) {
 		was := &prior.Branches[i].Warm
 		if was.Key == key {
 			out.Warm = *was
-			for n := range out.Warm.Wires { // the same wires, which may stand elsewhere in the file now
-				if out.Warm.Wires[n].Wire != wires[n].Wire {
-					out.Warm.Wires = slices.Clone(out.Warm.Wires)
-					for m := range wires {
-						out.Warm.Wires[m].Wire = wires[m].Wire
-					}
-					break
+			if !slices.EqualFunc(was.Wires, wires, func(a sheet.WarmWire, b Conductor) bool { return a.Wire == b.Wire }) {
+				out.Warm.Wires = slices.Clone(was.Wires) // the same wires, which stand elsewhere in the file now
+				for n := range wires {
+					out.Warm.Wires[n].Wire = wires[n].Wire
 				}
 			}
 			nameHottest(&out.Warm, s.H)
@@ -82,7 +79,7 @@ func bounded(s *sheet.Sheet, sec heat.Section, wires []Conductor, limits []unit.
 
 // nameHottest finds the hottest conductor; the first of equals.
 func nameHottest(w *sheet.Warm, h *model.Harness) {
-	w.HottestC = unit.Celsius(math.Inf(-1))
+	w.HottestC = -math.MaxFloat64
 	for _, c := range w.Wires {
 		if c.C > w.HottestC {
 			w.HottestC, w.Hottest = c.C, h.Wires[c.Wire].ID
