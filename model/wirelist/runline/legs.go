@@ -60,6 +60,9 @@ func joined(r table.Row) string { return strings.Join(strings.Fields(strings.Joi
 
 // spliceHead reads a row that names a splice: with a word for one, or with the values of its wires behind the name.
 func spliceHead(r table.Row) (l Leg, ok bool) {
+	if !beginsWithSplice(r) {
+		return l, false // as nearly every row: what follows costs memory
+	}
 	w := strings.Fields(joined(r))
 	for n := min(2, len(w)); n > 0; n-- {
 		called := strings.TrimRight(strings.Join(w[:n], " "), ",:;")
@@ -73,6 +76,32 @@ func spliceHead(r table.Row) (l Leg, ok bool) {
 		return Leg{Splice: name.SpliceID(called), Signal: t.signal, Colour: t.colour, Size: t.size, Note: t.note}, true
 	}
 	return l, false
+}
+
+// beginsWithSplice reports whether the first word of a row, or the first two, name a splice.
+func beginsWithSplice(r table.Row) bool {
+	n, text := r.Filled()
+	if n == 0 {
+		return false
+	}
+	text = strings.TrimSpace(text)
+	at := strings.IndexByte(text, ' ')
+	if at < 0 {
+		if name.IsSpliceName(strings.TrimRight(text, ",:;")) {
+			return true
+		}
+		for _, c := range r.Cells { // the second word stands in the next cell
+			if c = strings.TrimSpace(c); c != "" && c != text {
+				c, _, _ = strings.Cut(c, " ")
+				return name.IsSpliceName(text + " " + strings.TrimRight(c, ",:;"))
+			}
+		}
+		return false
+	}
+	if next := strings.IndexByte(text[at+1:], ' '); next > 0 && name.IsSpliceName(strings.TrimRight(text[:at+1+next], ",:;")) {
+		return true
+	}
+	return name.IsSpliceName(strings.TrimRight(text[:at], ",:;")) || name.IsSpliceName(strings.TrimRight(text, ",:;"))
 }
 
 // legOf reads a line of a splice: a word for a leg or an arrow or none, the far end, and behind it a length and values of its own.
