@@ -33,7 +33,7 @@ func (f together) alikeLines() {
 			texts[k] = r.Cells[0]
 		}
 		runs, both := alike.Runs(texts)
-		if both && alike.Numbered(texts, runs) && partedBadly(texts, runs) {
+		if both && alike.Numbered(texts, runs) {
 			for k, l := range runs {
 				f.ends[rows[i+k].Line] = l
 			}
@@ -61,7 +61,7 @@ func (f together) alikeFrom(i int) int {
 		r := rows[i+n]
 		if i+n+1 < len(rows) && rows[i+n+1].Line == r.Line || len(r.Cells) != 1 || r.Level > 0 || f.t.Marked && !r.Prose ||
 			len(r.Cells[0]) > mostLine ||
-			strings.HasSuffix(r.Cells[0], ":") || isFullSentence(r.Cells[0]) {
+			strings.HasSuffix(r.Cells[0], ":") || isFullSentence(r.Cells[0]) && !alike.IsSentence(r.Cells[0]) {
 			break
 		}
 		sign, free, led := alike.LeadOf(r.Cells[0])

@@ -3,7 +3,7 @@ package columned
 import "strings"
 
 // SpokenCommas reports whether the commas of a text part no cells: in most lines that have some each stands in brackets or in
-// the decimals of a size, or behind an arrow and before a blank, as in a sentence.
+// the decimals of a size, or behind an arrow or a word for it and before a blank, as in a sentence.
 //
 //	X1 (2) ..... X2 (01) (black/red, 14 AWG)        X1 pin 1->S101 (2,5mm2)        PW-11: Dash/1 --> ECU/4, green
 func SpokenCommas(lines []string) bool {
@@ -22,7 +22,7 @@ func SpokenCommas(lines []string) bool {
 // isSpoken reports whether each comma of a line is so.
 func isSpoken(line string) bool {
 	arrow := -1
-	for _, sign := range []string{"->", "=>", "→", "-->", "..>"} {
+	for _, sign := range []string{" to ", " nach ", " vers ", " naar ", "->", "=>", "→", "-->", "..>"} {
 		if i := strings.Index(line, sign); i > 0 {
 			arrow = i
 		}

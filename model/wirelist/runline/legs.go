@@ -69,6 +69,9 @@ func spliceHead(r table.Row) (l Leg, ok bool) {
 		if !name.IsSpliceName(called) {
 			continue
 		}
+		if slices.ContainsFunc(w[n:], func(s string) bool { return parts(s) == certain || name.IsPinWord(table.Fold(s)) }) {
+			return l, false // "S101 pin 1 to S102 pin 3, red" is a wire
+		}
 		t := tailOf(strings.TrimRight(strings.Join(w[n:], " "), ":"))
 		if !strings.Contains(called, " ") && t.colour == "" && t.size == "" {
 			return l, false // "S1 - Speed sensor"
