@@ -184,7 +184,7 @@ func (f *finder) areLamps(i int) bool {
 
 // listAlike makes the block of such cavities.
 func (f together) listAlike(points []table.Row) {
-	b := Block{Table: f.t, Path: slices.Clone(f.path), Titles: f.titles(), Listed: true, Fixed: true}
+	b := Block{Table: f.t, Path: slices.Clone(f.path), Titles: parentPoint(f.titles(), points), Listed: true, Fixed: true}
 	for _, r := range points {
 		l := f.cavities[r.Line]
 		r.Cells, r.Prose = []string{l.Pin, l.Signal, l.Colour, l.Size, l.To, l.Remark}, false

@@ -132,7 +132,7 @@ func (f *finder) saysPins(i int) bool {
 
 // list makes the block of a list of points; what follows belongs to another.
 func (f *finder) list(points []table.Row) {
-	b := Block{Table: f.t, Path: slices.Clone(f.path), Titles: f.titles(), Listed: true}
+	b := Block{Table: f.t, Path: slices.Clone(f.path), Titles: parentPoint(f.titles(), points), Listed: true}
 	pins, texts := make([]string, len(points)), make([]string, len(points))
 	for i, r := range points {
 		pins[i], texts[i], _ = point.Cut(r.Cells[0])

@@ -25,7 +25,7 @@ func wide(l *look) []shape.Column {
 	var of []int
 	for i, c := range l.Cols {
 		switch {
-		case c.Field == name.FieldDevicePin && c.Given, !c.Given && l.isDeviceColumn(i):
+		case c.Field == name.FieldDevicePin && c.Given, !c.Given && !c.Headed && l.isDeviceColumn(i):
 			of = append(of, i)
 		case c.Field == name.FieldPin && l.Prof[i].Filled > 0, c.Field == name.FieldFromPin || c.Field == name.FieldToPin:
 			return nil // it has cavities of its own
