@@ -44,7 +44,7 @@ func readColumns(name, text string, l Limits) ([]Table, error) {
 	}
 	titles := columned.Titles(heads, at, text)
 	heads = columned.Beyond(heads, at, text)
-	n, starts := 0, columned.Starts(heads, text)
+	n, starts, sections := 0, columned.Starts(heads, text), columned.Sections(heads, at, text)
 	for line := range strings.SplitSeq(text, "\n") {
 		n++
 		if len(line) > l.CellBytes {
@@ -56,7 +56,16 @@ func readColumns(name, text string, l Limits) ([]Table, error) {
 			continue // a rule under the headings
 		}
 		row := Row{Line: n}
+		own, apart := sections[n]
 		switch cut := columned.CutAt(heads, line); {
+		case apart && own.IsHead:
+			for _, c := range own.Heads {
+				row.Cells = append(row.Cells, marked(c.Text))
+			}
+		case apart && !own.Title && len(cells) > 1:
+			row.Cells = allMarked(columned.Under(own.Heads, columned.Parted(own.Heads, own.Starts, cells)))
+		case apart && own.Title && len(cells) > 1: // a title with gaps in it
+			row.Cells = []string{marked(strings.Join(strings.Fields(line), " "))}
 		case len(cells) == 1 && (n < at || cells[0].From < heads[0].To), (n < at || titles[n]) && len(cells) == 2:
 			row.Cells = []string{marked(cells[0].Text)}
 			if len(cells) == 2 {
