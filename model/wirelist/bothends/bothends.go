@@ -76,15 +76,22 @@ func (l look) sized() bool {
 	return false
 }
 
-// areRuns reports whether every cell of a column, and more than one, has both ends of a wire.
+// areRuns reports whether every cell of a column, and more than one, has both ends of a wire: beyond doubt in most of them, and two texts
+// in the others, where an end is a splice or a spare.
 func (l look) areRuns(i int) bool {
-	n := 0
+	n, sure := 0, 0
 	for _, r := range l.rows[:min(len(l.rows), column.MostLooked)] {
-		if i < len(r.Cells) && shape.IsRun(r.Cells[i]) {
+		if i >= len(r.Cells) {
+			continue
+		}
+		if shape.IsRun(r.Cells[i]) {
+			sure++
+			n++
+		} else if _, _, ok := shape.SplitRun(r.Cells[i]); ok {
 			n++
 		}
 	}
-	return !l.cols[i].Given && n > 1 && n == l.prof[i].Filled
+	return !l.cols[i].Given && sure > 1 && 5*sure >= 3*n && n == l.prof[i].Filled
 }
 
 // runNumbers is the one column headed as runs where each of its cells is a number of one, and none comes twice; −1 where no column is

@@ -92,6 +92,9 @@ func ParseColour(text, lang string) (Colour, bool) {
 	if c, ok := twoLanguages(text, lang); ok {
 		return c, true
 	}
+	if c, ok := withItsCode(text, lang); ok {
+		return c, true
+	}
 	s := table.Fold(strings.TrimRight(strings.TrimSpace(text), "*†‡")) // the mark of a note below the table
 	if s = withoutColourOf(s); s == "navy" {
 		s = "navy blue"

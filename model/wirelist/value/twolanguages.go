@@ -23,3 +23,16 @@ func twoLanguages(text, lang string) (c Colour, ok bool) {
 	other, ok := ParseColour(back, lang)
 	return c, ok && c.Equal(other)
 }
+
+// withItsCode reads a colour with its short form in brackets behind it, or the other way round: "white/grey (WHGY)", "BN (brown)". ok is
+// false where the two differ.
+func withItsCode(text, lang string) (c Colour, ok bool) {
+	front, in, ok := strings.Cut(text, " (")
+	in, closed := strings.CutSuffix(strings.TrimSpace(in), ")")
+	if !ok || !closed || strings.ContainsAny(in, "()") {
+		return nil, false
+	}
+	c, ok = ParseColour(front, lang)
+	other, also := ParseColour(in, lang)
+	return c, ok && also && c.Equal(other)
+}
