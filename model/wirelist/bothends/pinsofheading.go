@@ -2,7 +2,6 @@ package bothends
 
 import (
 	"slices"
-	"strings"
 
 	"contralay/model/wirelist/arrow"
 	"contralay/model/wirelist/name"
@@ -16,7 +15,7 @@ import (
 //	CN1 – CN5                        ## PL2 -> Fan
 //	From pin | Signal | To pin       Wire | PL2 | Fan | Colour
 func PinsOfHeading(cols []shape.Column, heading string) {
-	near, far := devicesOf(heading)
+	near, far := arrow.HeadingDevices(heading)
 	if near == "" || slices.ContainsFunc(cols, func(c shape.Column) bool { return isEndField(c.Field) }) {
 		return
 	}
@@ -45,21 +44,4 @@ func isEndField(f name.Field) bool {
 		return true
 	}
 	return false
-}
-
-// devicesOf are the two devices that a heading names; "" where it names none.
-func devicesOf(text string) (near, far string) {
-	if near, far = arrow.TwoDevices(text); near != "" {
-		return near, far
-	}
-	const most = 3 // words of a device (no source)
-	for _, dash := range []string{" – ", " — ", " - ", " / ", " <> "} {
-		a, b, ok := strings.Cut(strings.TrimRight(text, ":"), dash)
-		a, b = strings.TrimSpace(a), strings.TrimSpace(b)
-		if ok && !strings.Contains(b, dash) && len(strings.Fields(a)) <= most && len(strings.Fields(b)) <= most && a != "" && b != "" &&
-			!name.IsGeneric(a) && !name.IsGeneric(b) {
-			return a, b
-		}
-	}
-	return "", ""
 }

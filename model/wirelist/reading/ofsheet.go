@@ -34,7 +34,9 @@ func (l *look) whichDevice(b *shape.Block) {
 			of = i
 		}
 		if of >= 0 {
-			b.Cols[of].Of = text
+			if !b.Cols[of].Headed {
+				b.Cols[of].Of = text
+			}
 			return
 		}
 	}

@@ -1,0 +1,24 @@
+package arrow
+
+import (
+	"strings"
+
+	"contralay/model/wirelist/name"
+)
+
+// HeadingDevices are the two devices that the heading of a table names, with an arrow, a word or a dash between; "" where it names none.
+func HeadingDevices(text string) (near, far string) {
+	if near, far = TwoDevices(text); near != "" {
+		return near, far
+	}
+	const most = 3 // words of a device (no source)
+	for _, dash := range []string{" – ", " — ", " - ", " / ", " <> "} {
+		a, b, ok := strings.Cut(strings.TrimRight(text, ":"), dash)
+		a, b = strings.TrimSpace(a), strings.TrimSpace(b)
+		if ok && !strings.Contains(b, dash) && len(strings.Fields(a)) <= most && len(strings.Fields(b)) <= most && a != "" && b != "" &&
+			!name.IsGeneric(a) && !name.IsGeneric(b) {
+			return a, b
+		}
+	}
+	return "", ""
+}
