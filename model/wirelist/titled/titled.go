@@ -19,6 +19,15 @@ func Rows(h shape.Headings, t *table.Table) []table.Row {
 	}
 	rows := t.Rows
 	for i := range rows {
+		if i+1 < len(rows) && !h.IsHead(rows[i]) && isHead(h, rows[i+1]) {
+			if text := inPairs(rows[i]); text != "" {
+				if &rows[0] == &t.Rows[0] {
+					rows = slices.Clone(rows)
+				}
+				rows[i].Cells = []string{text}
+				continue
+			}
+		}
 		if i+1 >= len(rows) || !isTitle(rows[i], isOfOne(h, rows[i+1])) || !isHead(h, rows[i+1]) ||
 			i > 0 && rows[i].Line == rows[i-1].Line+1 && !shape.IsText(rows[i-1]) {
 			continue
