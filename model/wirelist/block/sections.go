@@ -2,6 +2,7 @@ package block
 
 import (
 	"slices"
+	"strings"
 
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
@@ -32,7 +33,8 @@ func sections(h shape.Headings, b *Block) []table.Row {
 		return ""
 	}
 	var lone []int
-	first := ""
+	first, texts := "", 0
+	rows := map[string]bool{} // the letters that cavities begin with
 	for k, r := range b.Rows {
 		n, text := r.Filled()
 		switch {
@@ -43,20 +45,37 @@ func sections(h shape.Headings, b *Block) []table.Row {
 			if first == "" {
 				first = cell(b.Rows[k+1])
 			}
-			if again, _ := b.Rows[k+1].Filled(); again < 2 || cell(b.Rows[k+1]) != first {
+			if again, _ := b.Rows[k+1].Filled(); again < 2 || cell(b.Rows[k+1]) != first && !beginsCount(cell(b.Rows[k+1])) {
 				return b.Rows
 			}
 			lone = append(lone, k)
+		case n == 1 && shape.IsText(r):
+			texts++
 		case name.IsDesignator(cell(r)):
-			return b.Rows // its cavities are called so
+			rows[letters(cell(r))] = true
 		}
 	}
-	if len(lone) < 2 {
+	if len(lone) == 0 || len(lone)+texts < 2 || slices.ContainsFunc(lone, func(k int) bool {
+		_, text := b.Rows[k].Filled()
+		return rows[letters(text)] // cavities are called so
+	}) {
 		return b.Rows
 	}
-	rows := slices.Clone(b.Rows)
+	out := slices.Clone(b.Rows)
 	for _, k := range lone {
-		rows[k].Prose = true
+		out[k].Prose = true
 	}
-	return rows
+	return out
 }
+
+// beginsCount reports whether a cavity is the first of its connector, as most are named.
+func beginsCount(pin string) bool {
+	switch strings.ToUpper(strings.TrimLeft(pin, "#")) {
+	case "1", "01", "001", "A", "A1", "A01", "1A", "A-1":
+		return true
+	}
+	return false
+}
+
+// letters is a designator without its number.
+func letters(designator string) string { return strings.TrimRight(designator, "0123456789") }
