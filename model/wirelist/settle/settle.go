@@ -26,6 +26,7 @@ func (l *Look) settle() {
 	l.sidesAB()
 	ends.sidePins()
 	bothends.PinsOfHeading(l.Cols, l.rightAbove())
+	bothends.FarPins(l.Cols, l.Prof)
 	ends.joinedHeads()
 	ends.pinBehindTo()
 	ends.twoPinsOfASide()

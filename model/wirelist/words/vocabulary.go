@@ -188,5 +188,5 @@ func addValues(add func(f name.Field, lang string, words ...string)) {
 	add(name.FieldFuse, "", "fused", "fused at")
 	add(name.FieldNote, "", "misc")
 	add(name.FieldColour, "", "clr")
-	add(name.FieldNumber, "", "ln", "seq", "seq no", "zeile", "volgnr", "regel", "riga", "fila")
+	add(name.FieldNumber, "", "ln", "seq", "seq no", "zeile", "volgnr", "regel", "riga", "fila", "ligne", "rang")
 }
