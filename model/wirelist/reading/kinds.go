@@ -152,11 +152,17 @@ func bare(l *look) []shape.Column {
 	if !slices.ContainsFunc(cols, func(c shape.Column) bool { return c.Given }) {
 		texts = column.EndTexts(l.Src.Rows, len(cols))
 	}
-	said := pin >= 0 || len(ends) > 0 // by a person: the cells say the rest
+	parted := -1 // the second of two columns of ends with another sign than a colon
+	if texts < 0 && len(ends) == 0 {
+		if of := l.partedEnds(); of != nil {
+			ends, parted = of, of[1]
+		}
+	}
+	said := parted < 0 && (pin >= 0 || len(ends) > 0) // by a person: the cells say the rest
 	for i := range cols {
 		p := &l.Prof[i]
 		switch {
-		case p.Filled == 0 || cols[i].Field != name.FieldKeep:
+		case p.Filled == 0 || cols[i].Field != name.FieldKeep || parted >= 0 && slices.Contains(ends, i):
 		case texts >= 0 && (i == texts || i == texts+1):
 			ends = append(ends, i)
 		case texts >= 0 && i > texts && 2*p.Filled < len(l.Src.Rows):
@@ -190,6 +196,8 @@ func bare(l *look) []shape.Column {
 		}
 		if pin >= 0 && pin < ends[0] && !cols[pin].Given {
 			cols[pin].Field = name.FieldWire
+		} else if q := &l.Prof[0]; ends[0] > 0 && cols[0].Field == name.FieldKeep && !cols[0].Given && q.All(q.Ids) && q.Unique() {
+			cols[0].Field = name.FieldWire
 		}
 	case len(ends) == 0 && pin >= 0 && signal > pin && l.Prof[signal].Distinct > 1:
 		cols[pin].Field = name.FieldPin
