@@ -2,14 +2,17 @@ package wirelist_test
 
 import (
 	"fmt"
+	"math/rand/v2"
 	"strings"
 	"testing"
+
+	"contralay/model/shorttest"
 )
 
 // A list whose headings stand in two rows, the ends above and the same words below each, comes right in whatever words: what is
 // fitted to an end is no colour, no size and no cavity of the wire.
 func TestWaysToHeadBothEnds(t *testing.T) {
-	n := 0
+	n, turn := 0, rand.IntN(3)
 	for _, ends := range [][2]string{{"END 1", "END 2"}, {"From", "To"}, {"Side A", "Side B"}, {"Left end", "Right end"}, {"Von", "Nach"},
 		{"Extrémité 1", "Extrémité 2"}, {"Lato A", "Lato B"}, {"Desde", "Hasta"}} {
 		for _, words := range [][]string{{"Place", "Stud"}, {"Connector", "Pin"}, {"Device", "Terminal"}, {"Location", "Post", "Lug"},
@@ -31,7 +34,9 @@ func TestWaysToHeadBothEnds(t *testing.T) {
 						row([]string{w.size + " AWG", w.colour, w.signal}, append(append(append([]string{w.plug, w.pin}, fitted...),
 							w.device, w.cavity), fitted...)...)
 					}
-					n++
+					if n++; n%3 != turn && !shorttest.Long() {
+						continue
+					}
 					if right, wires, says := wayRead(t, "l.csv", b.String()); right != len(wayWires()) || wires != right {
 						t.Errorf("%d right of %d wires\n%s\n%s", right, wires, b.String(), says)
 					}
