@@ -27,6 +27,7 @@ func (l *Look) settle() {
 	ends.sidePins()
 	bothends.PinsOfHeading(l.Cols, l.rightAbove())
 	bothends.FarPins(l.Cols, l.Prof)
+	column.Misheaded(l.Cols, l.Prof)
 	ends.joinedHeads()
 	ends.pinBehindTo()
 	ends.twoPinsOfASide()
