@@ -263,12 +263,12 @@ func (f *finder) begin(r table.Row, i int) {
 // isOfItsOwn reports whether headings that come again behind a heading of Markdown begin a table of their own: they do not say from
 // where and to where, so that the heading says of what the rows are.
 func (f *finder) isOfItsOwn(r table.Row, titles []table.Row) bool {
-	return slices.ContainsFunc(titles, func(r table.Row) bool { return r.Level > 0 }) && !f.h.HasSides(r) || f.namesOthers(r, titles)
+	return slices.ContainsFunc(titles, func(r table.Row) bool { return r.Level > 0 }) && !f.h.HasSides(r) || namesOthers(f.h, r, titles)
 }
 
 // namesOthers reports whether the title of headings that come again names the two devices that the table below is between: the headings
 // have the cavities of both sides and not what those are of.
-func (f *finder) namesOthers(r table.Row, titles []table.Row) bool {
+func namesOthers(h shape.Headings, r table.Row, titles []table.Row) bool {
 	if len(titles) == 0 {
 		return false
 	}
@@ -276,7 +276,7 @@ func (f *finder) namesOthers(r table.Row, titles []table.Row) bool {
 	if near, _ := arrow.HeadingDevices(text); near == "" {
 		return false
 	}
-	cols, _ := f.h.Columns([]table.Row{r}, len(r.Cells))
+	cols, _ := h.Columns([]table.Row{r}, len(r.Cells))
 	has := (&shape.Block{Cols: cols}).Has
 	return has(name.FieldFromPin) && has(name.FieldToPin) && !has(name.FieldFrom, name.FieldTo)
 }

@@ -47,7 +47,8 @@ func IsRun(cell string) bool {
 // isSureEnd reports whether a text is the end of a wire and nothing else: a designator and its cavity, or a word for a cavity in it.
 func isSureEnd(text string) bool {
 	connector, pin, ok := name.SplitEnd(text)
-	return ok && name.IsCavity(pin) && (name.IsDesignator(connector) || name.SaysPin(text))
+	short := strings.Contains(text, ":") && len(strings.Fields(connector)) < 4 // "Oil sensor:2"
+	return ok && name.IsCavity(pin) && (short || name.IsDesignator(connector) || name.SaysPin(text))
 }
 
 // hasArrow reports whether an arrow stands in the cell, which nobody writes into the name of
