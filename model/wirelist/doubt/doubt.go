@@ -39,6 +39,10 @@ func Of(d Reading) (all []Doubt) {
 			all = append(all, Doubt{Rule: "a column that could say an end is not read", What: shape.At(d.Block.Cols, i),
 				Did: "kept in the notes; say what it means if it is an end", Rows: d.rowsOf(i)})
 		}
+		if c.Spared && d.isEndWord(c.Head) {
+			all = append(all, Doubt{Rule: "a second column of ends is not read", What: shape.At(d.Block.Cols, i),
+				Did: "kept in the notes; it stands apart from the first", Rows: d.rowsOf(i)})
+		}
 		if c.Field == name.FieldSignal && d.namesColours(i) {
 			all = append(all, Doubt{Rule: "names that hold a colour", What: shape.At(d.Block.Cols, i),
 				Did: "read as names; no colour is taken from them", Rows: filled(d.Rows, i)})
@@ -79,6 +83,12 @@ func (d Reading) couldBeEnd(i int) bool {
 		return column.CountsUp(d.Rows, i) && d.isFirst(i)
 	}
 	return false
+}
+
+// isEndWord reports whether a heading is of an end of wires.
+func (d Reading) isEndWord(head string) bool {
+	f := d.Words[table.Fold(head)].Field
+	return f == name.FieldFrom || f == name.FieldTo
 }
 
 // saysCable reports whether a heading is of cables or cores, which are numbered as ends are, "W12/1".

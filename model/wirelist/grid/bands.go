@@ -2,6 +2,7 @@ package grid
 
 import (
 	"slices"
+	"strings"
 
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
@@ -39,17 +40,61 @@ func beside(h shape.Headings, t *table.Table, r table.Row) int {
 		if r.Cells[i-1] != "" || r.Cells[i] == "" || !parted(t, []int{0, i}) {
 			continue
 		}
-		other := false
+		other, fuses := false, false
 		for _, c := range r.Cells[i:] {
 			for _, w := range name.Words(table.Fold(c)) {
 				other = other || name.OtherKind(w) == "parts" || name.OtherKind(w) == "counts"
+				fuses = fuses || name.OtherKind(w) == "fuses" || strings.HasPrefix(w, "breaker") || w == "lsschalter"
 			}
+		}
+		if fuses && h.IsHead(table.Row{Cells: r.Cells[:i]}) && countsItsOwn(t, r, i) {
+			return i
 		}
 		if other && h.IsHead(table.Row{Cells: r.Cells[:i]}) && !h.IsHead(table.Row{Cells: r.Cells[i:]}) {
 			return i
 		}
 	}
 	return 0
+}
+
+// countsItsOwn reports whether the table that begins in a column of a row of headings has rows of its own below them, two columns or more:
+// they begin in the first row, end before those beside them, and none is without its first cell or has that of another.
+func countsItsOwn(t *table.Table, head table.Row, from int) bool {
+	columns := 0
+	for _, c := range head.Cells[from:] {
+		if c != "" {
+			columns++
+		}
+	}
+	begun, ended, beside := false, false, 0
+	seen := map[string]bool{}
+	for _, r := range t.Rows {
+		if r.Line == head.Line {
+			begun = true
+			continue
+		}
+		if !begun || len(r.Cells) == 0 {
+			continue
+		}
+		first := ""
+		if from < len(r.Cells) {
+			first = table.Fold(r.Cells[from])
+		}
+		n, _ := table.Row{Cells: r.Cells[min(from, len(r.Cells)):]}.Filled()
+		switch {
+		case n == 0:
+			left, _ := r.Filled()
+			ended = true
+			if left > 1 && len(seen) > 0 {
+				beside++
+			}
+		case ended || n < 2 || first == "" || seen[first]:
+			return false
+		default:
+			seen[first] = true
+		}
+	}
+	return columns > 1 && len(seen) > 1 && beside > 0
 }
 
 // Cut parts a sheet at some columns. Each cell stays in its column.
