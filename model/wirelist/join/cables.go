@@ -26,7 +26,11 @@ func Cables(im *draft.Importer) {
 	giveDrains(im, drains)
 	for _, it := range im.Items {
 		if it.Cable != "" {
-			it.Notes = append(it.Notes, "cable: "+it.Cable)
+			says := it.Cable
+			if strings.Contains(it.CueText, it.Cable) {
+				says = it.CueText
+			}
+			it.Notes = append(it.Notes, "cable: "+says)
 			im.Say(report.Warn, "a cable of one wire", it.Place, it.Cable, "no unit made; kept in the note")
 			continue
 		}
