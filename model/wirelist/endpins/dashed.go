@@ -60,13 +60,13 @@ func partDashed(im *draft.Importer) {
 				items = append(items, e.it)
 			}
 			im.SayOf(items, rule, guessed[0].of+" – "+guessed[0].pin,
-				"taken for a terminal, as behind the other dashes; write what stands behind it before its device if it is the device itself")
+				"taken for a terminal, as behind the other dashes; write it before its device if it is the device itself")
 		}
 	}
 }
 
 // isWired reports whether a device has terminals for sure: one of its places is a cavity, or is called as one of another device is,
-// "main" of the left lamp and of the right one.
+// "main" of either lamp.
 func (s *dashedSheet) isWired(device string) bool {
 	for place, cavity := range s.places[name.Key(device)] {
 		if cavity || !isSide(place) && s.devices[place] > 1 {
