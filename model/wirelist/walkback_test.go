@@ -368,7 +368,7 @@ func TestNoCellOfARowIsLost(t *testing.T) {
 		if err != nil {
 			continue
 		}
-		if l.Name == "m05-blocks-right.csv" || l.Name == "sl05-fuses-in-columns-of-their-own.csv" {
+		if l.Name == "m05-blocks-right.csv" || strings.HasSuffix(l.Name, "-in-columns-of-their-own.csv") {
 			continue // a table of something else stands in the same rows, and is left out as a whole
 		}
 		said := plain(string(file.Encode(file.Document{Harness: h})) + strings.Join(rep.Full(), "\n"))

@@ -47,25 +47,34 @@ func beside(h shape.Headings, t *table.Table, r table.Row) int {
 				fuses = fuses || name.OtherKind(w) == "fuses" || strings.HasPrefix(w, "breaker") || w == "lsschalter"
 			}
 		}
-		if fuses && h.IsHead(table.Row{Cells: r.Cells[:i]}) && countsItsOwn(t, r, i) {
+		left, right := table.Row{Cells: r.Cells[:i]}, table.Row{Cells: r.Cells[i:]}
+		if h.IsHead(left) && (fuses && headings(right) > 2 || !fuses && !h.IsHead(right) && !saysOfRows(h, right)) &&
+			countsItsOwn(t, r, i) {
 			return i
 		}
-		if other && h.IsHead(table.Row{Cells: r.Cells[:i]}) && !h.IsHead(table.Row{Cells: r.Cells[i:]}) {
+		if other && h.IsHead(left) && !h.IsHead(right) {
 			return i
 		}
 	}
 	return 0
 }
 
+// headings is how many cells of a row are filled. A fuse and its rating alone, behind an empty column, could be those of each row.
+func headings(r table.Row) int { n, _ := r.Filled(); return n }
+
+// saysOfRows reports whether a heading is of what somebody says of each row, or marks there: a note, a date, who has checked it.
+func saysOfRows(h shape.Headings, r table.Row) bool {
+	return slices.ContainsFunc(r.Cells, func(c string) bool {
+		w := name.Words(table.Fold(c))
+		f := h.Words[strings.Join(w, " ")].Field
+		return f == name.FieldNote || f == name.FieldWire || f == name.FieldSignal || f == name.FieldLength || f == name.FieldCable ||
+			name.IsSpent(c) || slices.ContainsFunc(w, func(w string) bool { return name.OtherKind(w) == "changes" || w == "by" || w == "test" })
+	})
+}
+
 // countsItsOwn reports whether the table that begins in a column of a row of headings has rows of its own below them, two columns or more:
 // they begin in the first row, end before those beside them, and none is without its first cell or has that of another.
 func countsItsOwn(t *table.Table, head table.Row, from int) bool {
-	columns := 0
-	for _, c := range head.Cells[from:] {
-		if c != "" {
-			columns++
-		}
-	}
 	begun, ended, beside := false, false, 0
 	seen := map[string]bool{}
 	for _, r := range t.Rows {
@@ -94,7 +103,7 @@ func countsItsOwn(t *table.Table, head table.Row, from int) bool {
 			seen[first] = true
 		}
 	}
-	return columns > 1 && len(seen) > 1 && beside > 0
+	return headings(table.Row{Cells: head.Cells[from:]}) > 1 && len(seen) > 1 && beside > 0
 }
 
 // Cut parts a sheet at some columns. Each cell stays in its column.
