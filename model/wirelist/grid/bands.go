@@ -68,7 +68,9 @@ func saysOfRows(h shape.Headings, r table.Row) bool {
 		w := name.Words(table.Fold(c))
 		f := h.Words[strings.Join(w, " ")].Field
 		return f == name.FieldNote || f == name.FieldWire || f == name.FieldSignal || f == name.FieldLength || f == name.FieldCable ||
-			name.IsSpent(c) || slices.ContainsFunc(w, func(w string) bool { return name.OtherKind(w) == "changes" || w == "by" || w == "test" })
+			name.IsSpent(c) || slices.ContainsFunc(w, func(w string) bool {
+			return name.OtherKind(w) == "changes" || w == "by" || w == "test"
+		})
 	})
 }
 
