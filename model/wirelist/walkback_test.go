@@ -368,8 +368,8 @@ func TestNoCellOfARowIsLost(t *testing.T) {
 		if err != nil {
 			continue
 		}
-		if l.Name == "m05-blocks-right.csv" {
-			continue // a list of parts stands in the same rows, and is left out as a whole
+		if l.Name == "m05-blocks-right.csv" || strings.HasSuffix(l.Name, "-in-columns-of-their-own.csv") {
+			continue // a table of something else stands in the same rows, and is left out as a whole
 		}
 		said := plain(string(file.Encode(file.Document{Harness: h})) + strings.Join(rep.Full(), "\n"))
 		for i := range h.Wires {

@@ -30,7 +30,7 @@ func (f together) alikeLines() {
 		}
 		texts := make([]string, n)
 		for k, r := range rows[i : i+n] {
-			texts[k] = r.Cells[0]
+			texts[k] = runline.ColonsForDashes(r.Cells[0])
 		}
 		runs, both := alike.Runs(texts)
 		if both && alike.Numbered(texts, runs) {

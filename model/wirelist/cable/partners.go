@@ -144,7 +144,7 @@ func partnersIn(words []string) (of []string, n int) {
 	}
 	for n = 0; n < len(words) && !closed; n++ {
 		w := words[n]
-		if isFiller(bare(w)) {
+		if isFiller(bare(w)) && !(w == "+" && called != "" && n+1 == len(words)) { // "Crank +": a pole, and no wire behind it
 			add()
 			continue
 		}

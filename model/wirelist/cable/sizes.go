@@ -30,5 +30,6 @@ func IsPlain(kind string) bool {
 // IsOnlySize reports whether the name of a cable is a size of wire with its unit, and nothing that a cable has.
 func IsOnlySize(text string) bool {
 	g, ok := value.ParseGauge(text, value.BareAWG, value.MarkUnknown)
-	return ok && g.Size != "" && !g.IsCable() && strings.Trim(text, "0123456789., ") != ""
+	_, numbered, _ := cutNumbered(text) // "cable 1" has a number
+	return ok && numbered == "" && g.Size != "" && !g.IsCable() && strings.Trim(text, "0123456789., ") != ""
 }

@@ -39,6 +39,14 @@ func Of(d Reading) (all []Doubt) {
 			all = append(all, Doubt{Rule: "a column that could say an end is not read", What: shape.At(d.Block.Cols, i),
 				Did: "kept in the notes; say what it means if it is an end", Rows: d.rowsOf(i)})
 		}
+		if c.Field == name.FieldFuse && d.isBehindGap(i) {
+			all = append(all, Doubt{Rule: "fuses behind an empty column", What: shape.At(d.Block.Cols, i),
+				Did: "taken for those of their rows; look whether they are a table of their own", Rows: filled(d.Rows, i)})
+		}
+		if c.Spared && d.isEndWord(c.Head) {
+			all = append(all, Doubt{Rule: "a second column of ends is not read", What: shape.At(d.Block.Cols, i),
+				Did: "kept in the notes; it stands apart from the first", Rows: d.rowsOf(i)})
+		}
 		if c.Field == name.FieldSignal && d.namesColours(i) {
 			all = append(all, Doubt{Rule: "names that hold a colour", What: shape.At(d.Block.Cols, i),
 				Did: "read as names; no colour is taken from them", Rows: filled(d.Rows, i)})
@@ -79,6 +87,22 @@ func (d Reading) couldBeEnd(i int) bool {
 		return column.CountsUp(d.Rows, i) && d.isFirst(i)
 	}
 	return false
+}
+
+// isBehindGap reports whether an empty column without heading stands before a column, which is filled from the first row on and ends
+// before the last: as a table of its own would.
+func (d Reading) isBehindGap(i int) bool {
+	if i == 0 || d.Block.Cols[i-1].Head != "" || d.Profiles[i-1].Filled > 0 {
+		return false
+	}
+	rows, n := filled(d.Rows, i), d.Profiles[i].Filled
+	return n > 1 && n < len(d.Rows) && len(rows) == n && rows[0].Line == d.Rows[0].Line && rows[n-1].Line == d.Rows[n-1].Line
+}
+
+// isEndWord reports whether a heading is of an end of wires.
+func (d Reading) isEndWord(head string) bool {
+	f := d.Words[table.Fold(head)].Field
+	return f == name.FieldFrom || f == name.FieldTo
 }
 
 // saysCable reports whether a heading is of cables or cores, which are numbered as ends are, "W12/1".

@@ -2,6 +2,7 @@ package grid
 
 import (
 	"slices"
+	"strings"
 
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
@@ -39,17 +40,72 @@ func beside(h shape.Headings, t *table.Table, r table.Row) int {
 		if r.Cells[i-1] != "" || r.Cells[i] == "" || !parted(t, []int{0, i}) {
 			continue
 		}
-		other := false
+		other, fuses := false, false
 		for _, c := range r.Cells[i:] {
 			for _, w := range name.Words(table.Fold(c)) {
 				other = other || name.OtherKind(w) == "parts" || name.OtherKind(w) == "counts"
+				fuses = fuses || name.OtherKind(w) == "fuses" || strings.HasPrefix(w, "breaker") || w == "lsschalter"
 			}
 		}
-		if other && h.IsHead(table.Row{Cells: r.Cells[:i]}) && !h.IsHead(table.Row{Cells: r.Cells[i:]}) {
+		left, right := table.Row{Cells: r.Cells[:i]}, table.Row{Cells: r.Cells[i:]}
+		if h.IsHead(left) && (fuses && headings(right) > 2 || !fuses && !h.IsHead(right) && !saysOfRows(h, right)) &&
+			countsItsOwn(t, r, i) {
+			return i
+		}
+		if other && h.IsHead(left) && !h.IsHead(right) {
 			return i
 		}
 	}
 	return 0
+}
+
+// headings is how many cells of a row are filled. A fuse and its rating alone, behind an empty column, could be those of each row.
+func headings(r table.Row) int { n, _ := r.Filled(); return n }
+
+// saysOfRows reports whether a heading is of what somebody says of each row, or marks there: a note, a date, who has checked it.
+func saysOfRows(h shape.Headings, r table.Row) bool {
+	return slices.ContainsFunc(r.Cells, func(c string) bool {
+		w := name.Words(table.Fold(c))
+		f := h.Words[strings.Join(w, " ")].Field
+		return f == name.FieldNote || f == name.FieldWire || f == name.FieldSignal || f == name.FieldLength || f == name.FieldCable ||
+			name.IsSpent(c) || slices.ContainsFunc(w, func(w string) bool {
+			return name.OtherKind(w) == "changes" || w == "by" || w == "test"
+		})
+	})
+}
+
+// countsItsOwn reports whether the table that begins in a column of a row of headings has rows of its own below them, two columns or more:
+// they begin in the first row, end before those beside them, and none is without its first cell or has that of another.
+func countsItsOwn(t *table.Table, head table.Row, from int) bool {
+	begun, ended, beside := false, false, 0
+	seen := map[string]bool{}
+	for _, r := range t.Rows {
+		if r.Line == head.Line {
+			begun = true
+			continue
+		}
+		if !begun || len(r.Cells) == 0 {
+			continue
+		}
+		first := ""
+		if from < len(r.Cells) {
+			first = table.Fold(r.Cells[from])
+		}
+		n, _ := table.Row{Cells: r.Cells[min(from, len(r.Cells)):]}.Filled()
+		switch {
+		case n == 0:
+			left, _ := r.Filled()
+			ended = true
+			if left > 1 && len(seen) > 0 {
+				beside++
+			}
+		case ended || n < 2 || first == "" || seen[first]:
+			return false
+		default:
+			seen[first] = true
+		}
+	}
+	return headings(table.Row{Cells: head.Cells[from:]}) > 1 && len(seen) > 1 && beside > 0
 }
 
 // Cut parts a sheet at some columns. Each cell stays in its column.

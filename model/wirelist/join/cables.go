@@ -26,7 +26,11 @@ func Cables(im *draft.Importer) {
 	giveDrains(im, drains)
 	for _, it := range im.Items {
 		if it.Cable != "" {
-			it.Notes = append(it.Notes, "cable: "+it.Cable)
+			says := it.Cable
+			if strings.Contains(it.CueText, it.Cable) {
+				says = it.CueText
+			}
+			it.Notes = append(it.Notes, "cable: "+says)
 			im.Say(report.Warn, "a cable of one wire", it.Place, it.Cable, "no unit made; kept in the note")
 			continue
 		}
@@ -152,6 +156,7 @@ func byName(im *draft.Importer, in map[*draft.Item]int) {
 	}
 	byID, byCount, bySignal := map[string]*draft.Item{}, map[string]*draft.Item{}, map[string]*draft.Item{}
 	pins := map[draft.End]*draft.Item{}
+	stretches := stretchesOf(im.Items)
 	for _, it := range im.Items {
 		if it.OwnID != "" && byID[it.OwnID] == nil {
 			byID[it.OwnID] = it
@@ -161,14 +166,14 @@ func byName(im *draft.Importer, in map[*draft.Item]int) {
 		}
 		pins[draft.End{Term: it.From.Term, Pin: it.From.Pin}] = it
 		if key := signalKey(it.Signal); key != "" {
-			if _, twice := bySignal[key]; twice {
-				bySignal[key] = nil // one name of several wires says none of them
-			} else {
+			if o, twice := bySignal[key]; !twice {
 				bySignal[key] = it
+			} else if o == nil || !slices.Contains(stretches[o], it) {
+				bySignal[key] = nil // one name of several wires says none of them
 			}
 		}
 	}
-	of := func(it *draft.Item, id string) *draft.Item {
+	named := func(it *draft.Item, id string) *draft.Item {
 		if o := cmp.Or(byID[id], byCount[id]); o != nil {
 			return o
 		}
@@ -183,6 +188,15 @@ func byName(im *draft.Importer, in map[*draft.Item]int) {
 			}
 		}
 		return bySignal[signalKey(id)]
+	}
+	of := func(it *draft.Item, id string) *draft.Item {
+		o := named(it, id)
+		for _, s := range stretches[o] {
+			if besideEachOther(s, it) {
+				return s
+			}
+		}
+		return o
 	}
 	for _, it := range im.Items {
 		if len(it.With) == 0 {

@@ -57,12 +57,16 @@ func Units(im *draft.Importer) {
 	}
 }
 
-// withoutKind takes the words about the kind of a cable out of its name.
+// withoutKind takes the words about the kind of a cable out of its name; "cable 1" is no name without its word.
 func withoutKind(called string) string {
-	return strings.Join(slices.DeleteFunc(strings.Fields(called), func(w string) bool {
+	own := strings.Join(slices.DeleteFunc(strings.Fields(called), func(w string) bool {
 		var g value.Gauge
 		return g.Cable(strings.Trim(table.Fold(w), ",.()"))
 	}), " ")
+	if own != "" && strings.Trim(own, "0123456789") == "" {
+		return called
+	}
+	return own
 }
 
 // stem is the words that all signals start with, "CRANK" of "CRANK +" and "CRANK -".

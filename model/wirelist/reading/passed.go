@@ -76,12 +76,19 @@ func saysOnlyThrough(head string) bool {
 // isBetween reports whether a column stands between those of the two ends.
 func (l *look) isBetween(i, from, to int) bool { return i > min(from, to) && i < max(from, to) }
 
-// tellsPassage reports whether a text above the table says of a connector that it is one that wires go through, "Bulkhead: BH1".
+// tellsPassage reports whether a text above the table says of a connector that it is one that wires go through, "Bulkhead: BH1". Of a key
+// of several connectors, "X1 = engine / X2 = bulkhead", only the piece that names it says it.
 func (l *look) tellsPassage(device string) bool {
 	return slices.ContainsFunc(slices.Concat(l.Src.Path, l.Src.Titles), func(r table.Row) bool {
 		_, text := r.Filled()
-		w := name.Words(table.Fold(text))
-		return slices.Contains(w, table.Fold(device)) && slices.ContainsFunc(w, words.IsPassage)
+		pieces := []string{text}
+		if strings.Count(text, "=") > 1 {
+			pieces = strings.FieldsFunc(text, func(r rune) bool { return strings.ContainsRune("/;,|", r) })
+		}
+		return slices.ContainsFunc(pieces, func(piece string) bool {
+			w := name.Words(table.Fold(piece))
+			return slices.Contains(w, table.Fold(device)) && slices.ContainsFunc(w, words.IsPassage)
+		})
 	})
 }
 

@@ -16,6 +16,7 @@ import (
 // no wire could hang on the rows.
 func (l *look) finish(called string, cols []shape.Column) (Reading, bool) {
 	l.Heads.Sides(cols)
+	l.apartEnds(cols)
 	l.endsBelow(cols)
 	l.ownPins(cols)
 	b := l.Block(cols)

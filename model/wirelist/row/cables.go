@@ -1,6 +1,7 @@
 package row
 
 import (
+	"cmp"
 	"strings"
 
 	"contralay/model/wirelist/cable"
@@ -75,7 +76,7 @@ func cableCells(im *draft.Importer, b *shape.Block, cells []string, it *draft.It
 			}
 		}
 	}
-	it.Cable, it.Shield = strings.Join(names, " "), strings.Join(shields, " ")
+	it.Cable, it.Shield = cmp.Or(strings.Join(names, " "), it.Cable), strings.Join(shields, " ")
 	takeKind(b, cells, it)
 	if it.Cable != "" { // a mark beside its name says how it is made
 		it.Kind.Shielded, it.Kind.Twisted = it.Kind.Shielded || it.Cue.Shielded, it.Kind.Twisted || it.Cue.Twisted

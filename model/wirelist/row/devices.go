@@ -2,6 +2,7 @@ package row
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"contralay/model/wirelist/draft"
@@ -10,6 +11,7 @@ import (
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
+	"contralay/model/wirelist/words"
 )
 
 // devicesRow makes the wires of a row that has a column for each device: one between two devices, and from the first of
@@ -32,6 +34,16 @@ func devicesRow(im *draft.Importer, b *shape.Block, cells []string, it draft.Ite
 			ends, last = append(ends, all), i
 		}
 	}
+	tos, toCol := endsOf(im, b, cells, name.FieldTo, name.FieldToPin, &it, column)
+	if len(tos) > 0 {
+		ends, last = append(ends, tos), max(toCol, 0)
+	}
+	through := passedEnds(im, b, cells, &it, column)
+	if len(through) > 0 && len(ends) > 0 && len(ends) < 3 {
+		throughPassages(im, it, ends, through, len(tos) > 0 && len(ends) == 1, column(last))
+		return
+	}
+	ends = append(ends, through...)
 	switch {
 	case len(ends) == 0 && it.State == name.Spare:
 		betweenEnds(im, it, nil, nil, column(last))
@@ -53,6 +65,36 @@ func devicesRow(im *draft.Importer, b *shape.Block, cells []string, it draft.Ite
 		for _, far := range all[1:] {
 			betweenEnds(im, it, all[:1], []draft.End{far}, column(last))
 		}
+	}
+}
+
+// passedEnds are the cavities of bulkheads that a row names beside the devices.
+func passedEnds(im *draft.Importer, b *shape.Block, cells []string, it *draft.Item, column func(int) table.Place) (all [][]draft.End) {
+	for i := range min(len(cells), len(b.Cols)) {
+		switch {
+		case b.Cols[i].Field != name.FieldVia || value.IsNothing(cells[i]):
+		case name.StateOf(cells[i]) != name.Used || words.IsDirect(table.Fold(cells[i])):
+			it.Notes = append(it.Notes, value.JoinNonEmpty(": ", b.Cols[i].Head, cells[i]))
+		default:
+			if ends := endsAt(im, b, i, cells[i], column(i)); len(ends) > 0 {
+				all = append(all, ends)
+			}
+		}
+	}
+	return all
+}
+
+// throughPassages makes the wires of a row that goes from one device through bulkheads to another, or ends in the last of them; far says
+// that its only device stands behind them.
+func throughPassages(im *draft.Importer, it draft.Item, ends, through [][]draft.End, far bool, at table.Place) {
+	way := slices.Concat(ends[:1], through, ends[1:])
+	if far {
+		way = slices.Concat(through, ends)
+	}
+	for k := 1; k < len(way); k++ {
+		one := it
+		one.Notes = slices.Clone(it.Notes)
+		betweenEnds(im, one, way[k-1], way[k], at)
 	}
 }
 

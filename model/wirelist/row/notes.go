@@ -33,6 +33,13 @@ func readNote(im *draft.Importer, b *shape.Block, cells []string, it *draft.Item
 		it.Cue, it.CueText, it.Pair = value.Gauge{Twisted: true}, note, note
 		return
 	}
+	if c := cable.Numbered(note); c.Called != "" && it.Gauge.Size != "" && it.Gauge.Size != c.Number {
+		it.Cable, it.Kind, it.CueText = c.Called, c.Made, c.Says
+		if c.Rest != "" {
+			it.Notes = append(it.Notes, c.Rest)
+		}
+		return
+	}
 	if g, ok := value.ParseGauge(note, value.BareAWG, b.Mark); ok && g.Spec == "" && (g.Conductors > 1 || g.Shielded || g.Twisted) {
 		if g.Size == "" || g.Size == it.Gauge.Size || it.Gauge.Size == "" {
 			if it.Gauge.Size == "" {

@@ -93,6 +93,9 @@ func (v *valueReader) size() {
 		if !ok {
 			g, ok = value.SizeAndColour(cell, b.Cols[col].Bare, b.Lang, b.Mark)
 		}
+		if _, strands := value.CutStrands(cell, b.Mark); ok && strands != "" {
+			it.Notes = append(it.Notes, "strands: "+strands)
+		}
 		if c, is := value.ParseColour(cell, b.Lang); !ok && is && strings.Trim(cell, "0123456789") != "" && !b.Has(name.FieldColour) {
 			g, ok = value.Gauge{Colour: c, Size: it.Gauge.Size}, true // one column for both, and this row says the colour alone
 		}

@@ -40,7 +40,7 @@ func (h Headings) pinsBehindFar(cols []Column) {
 	}
 	if to < 0 || near < 0 || near > to || to+1 >= len(cols) || cols[to+1].Given || cols[to+1].Field != name.FieldToPin &&
 		!h.isFarPinHead(cols[to+1].Head) &&
-		(cols[to+1].Field != name.FieldKeep || !h.headsPins(cols[to+1].Head) || !h.isOfHead(cols[to+1].Head, cols[to].Head)) {
+		(cols[to+1].Field != name.FieldKeep || !h.headsPins(cols[to+1].Head) || !h.IsOfHead(cols[to+1].Head, cols[to].Head)) {
 		return
 	}
 	cols[to].Field, cols[to+1].Field = name.FieldTo, name.FieldToPin
@@ -106,13 +106,13 @@ func (h Headings) pinHead(head string) []string {
 	return w
 }
 
-// isOfHead reports whether the words before the last of a heading of cavities stand for another heading: they are its words, their
+// IsOfHead reports whether the words before the last of a heading of cavities stand for another heading: they are its words, their
 // first letters, the beginning of the first one, or a word for the other side.
-func (h Headings) isOfHead(pins, of string) bool {
+func (h Headings) IsOfHead(pins, of string) bool {
 	w, far := h.pinHead(pins), name.Words(name.WithoutBrackets(table.Fold(of)))
 	w = w[:len(w)-1]
 	switch {
-	case len(far) == 0:
+	case len(far) == 0 || len(w) == 0:
 		return false
 	case words.IsWordsOf(h.pinHead(pins), of), len(w) == 1 && slices.Contains(far, w[0]),
 		len(w[0]) > 2 && strings.HasPrefix(far[0], w[0]):

@@ -42,6 +42,9 @@ func ParseGauge(text string, bare Bare, mark Mark) (g Gauge, ok bool) {
 	if g, ok := parsePart(text); ok {
 		return g, true
 	}
+	if size, _ := CutStrands(text, mark); size != "" {
+		text = size
+	}
 	if as, ok := earthedCores(text); ok {
 		text, bare = as, BareMM2
 	}

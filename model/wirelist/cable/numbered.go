@@ -1,0 +1,62 @@
+package cable
+
+import (
+	"slices"
+	"strings"
+
+	"contralay/model/wirelist/value"
+)
+
+// OfNote is what a note says of the cable of its wire.
+type OfNote struct {
+	Called, Number string      // "cable 1", "1"; "" where the note says no such thing
+	Made           value.Gauge // shielded, twisted, of how many conductors
+	Says, Rest     string      // the words of it, and what the note says besides
+}
+
+// Numbered reads a note that says how the cable of its wire is made and which of the list's cables it is: "shielded triple, cable 1",
+// "screened cable W7, to the mast".
+func Numbered(note string) (c OfNote) {
+	for _, piece := range strings.FieldsFunc(note, func(r rune) bool { return strings.ContainsRune(",;()", r) }) {
+		piece = strings.TrimSpace(piece)
+		front, of, n := cutNumbered(piece)
+		how := piece
+		if n != "" && c.Called == "" {
+			c.Called, c.Number, how = of, n, front
+		}
+		g, ok := value.ParseGauge(how, value.BareAWG, value.MarkUnknown)
+		if how != "" && !(ok && g.IsCable() && g.Size == "" && g.Spec == "") {
+			c.Rest = value.JoinNonEmpty(", ", c.Rest, how)
+			how = ""
+		}
+		if how != "" {
+			c.Made.Shielded, c.Made.Twisted = c.Made.Shielded || g.Shielded, c.Made.Twisted || g.Twisted
+			c.Made.Conductors = max(c.Made.Conductors, g.Conductors)
+		}
+		c.Says = value.JoinNonEmpty(", ", c.Says, how)
+	}
+	if !c.Made.IsCable() || c.Called == "" {
+		return OfNote{}
+	}
+	c.Says += ", " + c.Called
+	return c
+}
+
+// cutNumbered parts "screened cable 2" in what stands before the cable, the cable and its number.
+func cutNumbered(piece string) (front, called, number string) {
+	words := strings.Fields(piece)
+	at := slices.IndexFunc(words, func(w string) bool {
+		return slices.Contains([]string{"cable", "kabel", "cavo", "przewod"}, bare(w))
+	})
+	last := len(words) - 1
+	if at < 0 || last == at || last > at+2 || last == at+2 && !isFiller(bare(words[at+1])) { // "cable no. 2"
+		return "", "", ""
+	}
+	if id := bareID(words[last]); isNumber(id) || IsMark(id) || len(id) == 1 && value.IsLetter(id[0]) {
+		return strings.Join(words[:at], " "), words[at] + " " + id, id
+	}
+	return "", "", ""
+}
+
+// isNumber reports whether a text is nothing but digits.
+func isNumber(s string) bool { return s != "" && strings.Trim(s, "0123456789") == "" }
