@@ -21,7 +21,7 @@ type lot struct {
 func newLot(near, far []string) *lot {
 	l := &lot{near: allPieces(near), far: allPieces(far)}
 	for _, side := range [][][]piece{l.near, l.far} {
-		if !l.sized() {
+		if !l.sized() && !colouredSizes(side) {
 			bareSizes(side)
 		}
 	}

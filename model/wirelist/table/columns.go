@@ -43,6 +43,10 @@ func readColumns(name, text string, l Limits) ([]Table, error) {
 		return readSeparated(name, text, l)
 	}
 	titles := columned.Titles(heads, at, text)
+	var order *columned.Order
+	if !ruled {
+		order = columned.Ragged(heads, at, text)
+	}
 	heads = columned.Beyond(heads, at, text)
 	n, starts, sections := 0, columned.Starts(heads, text), columned.Sections(heads, at, text)
 	for line := range strings.SplitSeq(text, "\n") {
@@ -73,6 +77,10 @@ func readColumns(name, text string, l Limits) ([]Table, error) {
 			}
 		case n < at || titles[n]: // a title with gaps in it
 			row.Cells = []string{marked(strings.Join(strings.Fields(line), " "))}
+		case order != nil && n == at:
+			row.Cells = allMarked(order.Names())
+		case order != nil && order.Cells(line) != nil:
+			row.Cells = allMarked(order.Cells(line))
 		case n == at:
 			for _, c := range heads {
 				row.Cells = append(row.Cells, marked(c.Text))
