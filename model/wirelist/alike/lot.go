@@ -156,6 +156,9 @@ func (l *lot) fill(lines []Line) {
 		if l.ends {
 			names, behind, lengths = withoutLengths(names, behind)
 			line.From, names = lastEnd(names)
+			if called, end := nameBeforeEnd(line.From); end != "" {
+				line.From, names = end, append(names, called)
+			}
 			line.From = withoutFrom(line.From)
 		}
 		line.To, behind = firstEnd(behind)

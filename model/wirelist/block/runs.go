@@ -49,7 +49,7 @@ func (f *finder) leads(points []table.Row) {
 		nearOf, farOf = f.runDevices(b.Titles, points)
 	}
 	ofNear, ofFar := "", ""
-	if nearOf == "" {
+	if nearOf == "" && !f.ends[points[0].Line].Whole {
 		ofNear, ofFar = f.headedSides(&b, points)
 	}
 	var devices map[string]int
