@@ -7,6 +7,7 @@ import (
 	"contralay/model/wirelist/alike"
 	"contralay/model/wirelist/arrow"
 	"contralay/model/wirelist/cablelines"
+	"contralay/model/wirelist/corecells"
 	"contralay/model/wirelist/grid"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/point"
@@ -76,6 +77,7 @@ func Find(h shape.Headings, t table.Table) (all []Block, over []table.Row) {
 			more[i].Rows = sections(h, &more[i])
 			if b := &more[i]; len(b.Head) == 1 && !b.Grid {
 				b.Head[0], b.Rows, _ = cablelines.Spread(h, b.Head[0], b.Rows, mark)
+				b.Head[0], b.Rows, _ = corecells.Spread(h, b.Head[0], b.Rows)
 			}
 			more[i].Grid = slices.Contains(heads, more[i].Line())
 			more[i].Nodes = more[i].Grid && grid.OfNodes(more[i].Head)
