@@ -69,7 +69,8 @@ func withoutStops(texts []string) []string {
 	return bare
 }
 
-// IsSentence reports whether a text with a full stop tells both ends of a wire, one at least with a word for its cavity: "J1 pin D to J3 pin 3, brown."
+// IsSentence reports whether a text with a full stop tells both ends of a wire, one at least with a word for its cavity:
+// "J1 pin D to J3 pin 3, brown."
 func IsSentence(text string) bool {
 	front, ok := strings.CutSuffix(text, ".")
 	if !ok {

@@ -10,6 +10,7 @@ import (
 	"contralay/model/wirelist/corecells"
 	"contralay/model/wirelist/grid"
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/padlines"
 	"contralay/model/wirelist/point"
 	"contralay/model/wirelist/runline"
 	"contralay/model/wirelist/sentence"
@@ -168,8 +169,8 @@ func (f *finder) find() ([]Block, []table.Row) {
 			i += points - 1
 			continue
 		}
-		if points := f.padLines(i); points > 0 {
-			f.leads(arrowed(rows[i : i+points]))
+		if points := padlines.Count(f.t, i); points > 0 {
+			f.leads(padlines.Arrowed(rows[i : i+points]))
 			i += points - 1
 			continue
 		}
