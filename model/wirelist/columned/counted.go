@@ -57,8 +57,8 @@ func isAmount(text string) bool {
 		return false
 	}
 	switch strings.Trim(unit, " .") {
-	case "off", "x", "pc", "pcs", "pce", "pieces", "ea", "each", "stk", "stck", "stuck", "stück", "st", "pz", "pezzi", "szt", "pieces per set",
-		"pièces", "piezas", "uds", "unds", "stuks":
+	case "off", "x", "pc", "pcs", "pce", "pieces", "ea", "each", "stk", "stck", "stuck", "stück", "st", "pz", "pezzi", "szt",
+		"pieces per set", "pièces", "piezas", "uds", "unds", "stuks":
 		return true
 	}
 	return false
