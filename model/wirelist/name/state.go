@@ -182,8 +182,8 @@ func isClosing(piece string) bool {
 func isClosingWord(w string) bool {
 	switch w {
 	case "it", "off", "up", "plug", "plugs", "plugged", "seal", "sealed", "cap", "capped", "dummy", "filler", "blanking", "sealing", "fit",
-		"fitted", "in", "with", "installed", "place", "white", "only", "blindstopfen", "stopfen", "gesetzt", "mit", "bouchon", "pose", "tappo",
-		"tapon", "puesto", "montato":
+		"fitted", "in", "with", "installed", "place", "white", "only", "blindstopfen", "stopfen", "gesetzt", "mit", "bouchon", "pose",
+		"tappo", "tapon", "puesto", "montato":
 		return true
 	}
 	return false
