@@ -431,7 +431,7 @@ func isValueOf(w *model.Wire, h *model.Harness, cell string) bool {
 // partsSaid reports whether each word of a cell stands somewhere: an end is parted in its connector and its cavity.
 func partsSaid(said, cell string) bool {
 	for _, word := range strings.FieldsFunc(cell, func(r rune) bool { return strings.ContainsRune(" :/,;-&()[]–>@", r) }) {
-		if w := strings.ToLower(word); w != "pin" && w != "kontakt" && w != "klemme" && w != "broche" && w != "awg" &&
+		if w := strings.ToLower(word); w != "pin" && w != "terminal" && w != "kontakt" && w != "klemme" && w != "broche" && w != "awg" &&
 			w != "to" && w != "nach" && w != "zum" && w != "see" && w != "siehe" && !isSizeWord(w) &&
 			!strings.Contains(said, plain(word)) && !isColourWord(w) {
 			return false

@@ -28,6 +28,9 @@ func Cavities(texts []string) (lines []Line, ok bool) {
 	if parted && numbered(texts) && mostEnds(near) {
 		return nil, false // they tell both ends, and are counted
 	}
+	if n, f, cut := farPieces(rest); cut && !arrows {
+		near, far = n, f
+	}
 	l := newLot(near, far)
 	l.fill(lines)
 	l.farAmongNames(lines)

@@ -14,6 +14,7 @@ type Line struct {
 	From                             string // the near end, where the line names it
 	To, Signal, Colour, Size, Remark string
 	ID                               string // the number of the wire
+	Whole                            bool   // its ends name their devices: a heading above names a place
 }
 
 // piece is a part of a line between two marks.

@@ -21,7 +21,7 @@ type lot struct {
 func newLot(near, far []string) *lot {
 	l := &lot{near: allPieces(near), far: allPieces(far)}
 	for _, side := range [][][]piece{l.near, l.far} {
-		if !l.sized() {
+		if !l.sized() && !colouredSizes(side) {
 			bareSizes(side)
 		}
 	}
@@ -156,6 +156,9 @@ func (l *lot) fill(lines []Line) {
 		if l.ends {
 			names, behind, lengths = withoutLengths(names, behind)
 			line.From, names = lastEnd(names)
+			if called, end := nameBeforeEnd(line.From); end != "" {
+				line.From, names = end, append(names, called)
+			}
 			line.From = withoutFrom(line.From)
 		}
 		line.To, behind = firstEnd(behind)

@@ -12,7 +12,10 @@ import (
 // them do not.
 //
 //	J1 pin A -> Crank sensor pin 1 | 1.0mm², brown        * ECU 4 to Radio 2: CAN H, red
-func Runs(texts []string) (lines []Line, ok bool) {
+func Runs(texts []string) (lines []Line, ok bool) { return runs(texts, false) }
+
+// runs parts them; labelled: each is known to tell a wire.
+func runs(texts []string, labelled bool) (lines []Line, ok bool) {
 	ids, bare := withoutIDs(withoutStops(texts))
 	near, far, arrow, ok := halves(bare)
 	if !ok || !arrow {
@@ -41,7 +44,7 @@ func Runs(texts []string) (lines []Line, ok bool) {
 			pinned++
 		}
 	}
-	if !arrow && 5*pinned < 4*len(lines) { // "give the spare key to Anna"
+	if !arrow && !labelled && 5*pinned < 4*len(lines) { // "give the spare key to Anna"
 		return nil, false
 	}
 	var nears, fars []*string
@@ -66,8 +69,8 @@ func withoutStops(texts []string) []string {
 	return bare
 }
 
-// IsSentence reports whether a text with a full stop tells both ends of a wire, one at least with a word for its cavity: "J1 pin D to J3
-// pin 3, brown."
+// IsSentence reports whether a text with a full stop tells both ends of a wire, one at least with a word for its cavity:
+// "J1 pin D to J3 pin 3, brown."
 func IsSentence(text string) bool {
 	front, ok := strings.CutSuffix(text, ".")
 	if !ok {

@@ -10,8 +10,8 @@ import (
 )
 
 // toWords are the words that may stand in the place of an arrow.
-var toWords = []string{" goes to ", " runs to ", " connects to ", " leads to ", " geht an ", " geht nach ", " va a ", " va à ", " gaat naar ",
-	" to ", " nach ", " vers ", " verso ", " hacia ", " naar ", " till ", " til "}
+var toWords = []string{" goes to ", " runs to ", " connects to ", " leads to ", " geht an ", " geht nach ", " va a ", " va à ",
+	" gaat naar ", " to ", " nach ", " vers ", " verso ", " hacia ", " naar ", " till ", " til "}
 
 // halves parts each text where the wire runs from the one side to the other: at its arrow, or, where all have the same word in its
 // place, at that; sure says that they have arrows. far is "" where a text has neither; ok is false where less than three of four

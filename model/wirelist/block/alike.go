@@ -22,6 +22,7 @@ type together struct{ *finder }
 func (f together) alikeLines() {
 	f.cavities, f.ends = map[int]alike.Line{}, map[int]alike.Line{}
 	rows := f.t.Rows
+	labelled := f.labelled()
 	for i := 0; i < len(rows); {
 		n := f.alikeFrom(i)
 		if n < 2 {
@@ -33,8 +34,12 @@ func (f together) alikeLines() {
 			texts[k] = runline.ColonsForDashes(r.Cells[0])
 		}
 		runs, both := alike.Runs(texts)
-		if both && alike.Numbered(texts, runs) {
+		if labelled != nil && !both {
+			runs, both = alike.LabelledRuns(texts)
+		}
+		if both && (labelled[texts[0]] || alike.Numbered(texts, runs)) {
 			for k, l := range runs {
+				l.Whole = labelled[texts[0]]
 				f.ends[rows[i+k].Line] = l
 			}
 		} else if lines, ok := alike.Cavities(texts); ok && !runline.AreNumbered(texts) {
@@ -50,6 +55,19 @@ func (f together) alikeLines() {
 		}
 		i += n
 	}
+}
+
+// labelled are the lines of the sheet that begin with the label of their wire each, where they do.
+func (f together) labelled() map[string]bool {
+	var texts []string
+	for i := 0; i < len(f.t.Rows); {
+		n := f.alikeFrom(i)
+		for _, r := range f.t.Rows[i : i+n] {
+			texts = append(texts, r.Cells[0])
+		}
+		i += max(n, 1)
+	}
+	return alike.Labelled(texts)
 }
 
 // alikeFrom is how many rows from one on can be such lines: texts alone, each right below the other, set in alike, that begin

@@ -7,8 +7,10 @@ import (
 	"contralay/model/wirelist/alike"
 	"contralay/model/wirelist/arrow"
 	"contralay/model/wirelist/cablelines"
+	"contralay/model/wirelist/corecells"
 	"contralay/model/wirelist/grid"
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/padlines"
 	"contralay/model/wirelist/point"
 	"contralay/model/wirelist/runline"
 	"contralay/model/wirelist/sentence"
@@ -76,6 +78,7 @@ func Find(h shape.Headings, t table.Table) (all []Block, over []table.Row) {
 			more[i].Rows = sections(h, &more[i])
 			if b := &more[i]; len(b.Head) == 1 && !b.Grid {
 				b.Head[0], b.Rows, _ = cablelines.Spread(h, b.Head[0], b.Rows, mark)
+				b.Head[0], b.Rows, _ = corecells.Spread(h, b.Head[0], b.Rows)
 			}
 			more[i].Grid = slices.Contains(heads, more[i].Line())
 			more[i].Nodes = more[i].Grid && grid.OfNodes(more[i].Head)
@@ -166,8 +169,8 @@ func (f *finder) find() ([]Block, []table.Row) {
 			i += points - 1
 			continue
 		}
-		if points := f.padLines(i); points > 0 {
-			f.leads(arrowed(rows[i : i+points]))
+		if points := padlines.Count(f.t, i); points > 0 {
+			f.leads(padlines.Arrowed(rows[i : i+points]))
 			i += points - 1
 			continue
 		}

@@ -6,6 +6,7 @@ import (
 
 	"contralay/model/wirelist/arrow"
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/padlines"
 	"contralay/model/wirelist/runline"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
@@ -49,7 +50,7 @@ func (f *finder) leads(points []table.Row) {
 		nearOf, farOf = f.runDevices(b.Titles, points)
 	}
 	ofNear, ofFar := "", ""
-	if nearOf == "" {
+	if nearOf == "" && !f.ends[points[0].Line].Whole {
 		ofNear, ofFar = f.headedSides(&b, points)
 	}
 	var devices map[string]int
@@ -59,7 +60,7 @@ func (f *finder) leads(points []table.Row) {
 	for _, r := range points {
 		from, to, rest := f.run(r)
 		if ofNear != "" && rest[0] == "" && rest[1] == "" {
-			from, rest[0], rest[1] = padValues(from)
+			from, rest[0], rest[1] = padlines.Values(from)
 		}
 		for _, k := range []int{2, 3} { // what is taken for the remark or the name
 			if f.takeValues(rest[k], rest) {

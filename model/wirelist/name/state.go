@@ -181,9 +181,9 @@ func isClosing(piece string) bool {
 // isClosingWord reports whether a word is one of those that say how a place without a wire is closed: "plug fitted".
 func isClosingWord(w string) bool {
 	switch w {
-	case "plug", "plugs", "plugged", "seal", "sealed", "cap", "capped", "dummy", "filler", "blanking", "sealing", "fit", "fitted", "in",
-		"with", "installed", "place", "white", "only", "blindstopfen", "stopfen", "gesetzt", "mit", "bouchon", "pose", "tappo", "tapon",
-		"puesto", "montato":
+	case "it", "off", "up", "plug", "plugs", "plugged", "seal", "sealed", "cap", "capped", "dummy", "filler", "blanking", "sealing", "fit",
+		"fitted", "in", "with", "installed", "place", "white", "only", "blindstopfen", "stopfen", "gesetzt", "mit", "bouchon", "pose",
+		"tappo", "tapon", "puesto", "montato":
 		return true
 	}
 	return false

@@ -299,8 +299,11 @@ func isOf(w string) bool {
 // number and the word of what is counted, with nothing but sizes beside.
 func ReadCount(text string) (Count, bool) {
 	c := Count{Text: text}
-	if first, _, _ := strings.Cut(text, " "); IsDesignator(first) && first == strings.ToUpper(first) {
-		return Count{}, false // "X4 pins" is a connector
+	first, rest, _ := strings.Cut(strings.TrimSpace(text), " ")
+	for _, w := range []string{first, strings.TrimRight(rest, ":.")} {
+		if IsDesignator(w) && w == strings.ToUpper(w) && (w == first || CountWord(table.Fold(first)) == "plugs") {
+			return Count{}, false // "X4 pins" and "plug X4" are connectors
+		}
 	}
 	all := value.Scan(table.Fold(text))
 	found := false

@@ -38,7 +38,7 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 	if len(b.Rows) > 0 && pinTable && !b.Has(name.FieldConnector) {
 		// The name of the first connector may stand below the headings, as the others do.
 		if _, first := b.Rows[0].Filled(); shape.IsText(b.Rows[0]) && !signoff.Is(b.Rows[0]) &&
-			(name.SaysConnector(first) || b.StartsAgain()) {
+			(name.SaysConnector(first) || endsInPlug(first) || b.StartsAgain()) {
 			b.Titles, b.Rows = append(b.Titles, b.Rows[0]), b.Rows[1:]
 		}
 	}

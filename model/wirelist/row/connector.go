@@ -16,7 +16,7 @@ import (
 // connector where it says so, where it begins with a designator, and where the cavities
 // begin anew behind it.
 func namesConnector(b *shape.Block, text string, i int, t *draft.Term) bool {
-	if name.SaysConnector(text) {
+	if name.SaysConnector(text) || endsInPlug(text) {
 		return true
 	}
 	for _, r := range b.Rows[i+1:] {
@@ -28,6 +28,18 @@ func namesConnector(b *shape.Block, text string, i int, t *draft.Term) bool {
 		return pin != "" && named
 	}
 	return false
+}
+
+// endsInPlug reports whether a short text ends with the word for a connector, alone or with its designator behind, before what stands in
+// brackets: "KNOTTER PLUG K1 (4 way)", "Rear lamp plug".
+func endsInPlug(text string) bool {
+	const most = 5 // words (no source)
+	w := strings.Fields(strings.TrimRight(name.WithoutBrackets(text), " :,"))
+	if len(w) > 2 && name.IsDesignator(w[len(w)-1]) && strings.ContainsAny(w[len(w)-1], "0123456789") {
+		w = w[:len(w)-1]
+	}
+	return len(w) > 1 && len(w) <= most && !strings.ContainsAny(strings.Join(w, " "), ".,;!?") &&
+		name.IsConnectorWord(table.Fold(w[len(w)-1]))
 }
 
 // connectorOf makes the termination of a pin table; nil where each row names its own.

@@ -50,6 +50,9 @@ func readState(im *draft.Importer, b *shape.Block, cells []string, it *draft.Ite
 		if f == name.FieldGauge && got == name.Blank {
 			continue
 		}
+		if f == name.FieldFrom || f == name.FieldTo {
+			keepBehindState(im, cell, got, it)
+		}
 		s = max(s, got)
 	}
 	wired := it.Gauge.Size != "" || it.Gauge.Spec != "" || len(it.Colour) > 0 || it.Length.Set
@@ -106,6 +109,16 @@ func readState(im *draft.Importer, b *shape.Block, cells []string, it *draft.Ite
 		(s == name.Spare || !name.OnlyState(note)) {
 		it.Notes = append(it.Notes, note)
 	}
+}
+
+// keepBehindState keeps what an end says behind the word for a free place: "spare, panel breaker 8".
+func keepBehindState(im *draft.Importer, cell string, got name.State, it *draft.Item) {
+	_, rest, more := strings.Cut(cell, ", ")
+	if got == name.Used || !more || name.StateOf(rest) != name.Used {
+		return
+	}
+	it.Notes = append(it.Notes, cell)
+	im.Say(report.Warn, "text behind the word for a spare", it.Place, cell, "kept in the note, no end made")
 }
 
 // isPlainName reports whether a cell is one word with a number in it, as ends and wires are

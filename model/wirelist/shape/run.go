@@ -31,9 +31,10 @@ func nearEnd(text, mark string) string {
 	if !strings.Contains(mark, ">") {
 		return bare
 	}
-	if end := strings.TrimRight(bare, "<-"); end != text && (text == bare || len(bare)-len(end) > 1 || strings.HasSuffix(end, " ") ||
-		strings.HasSuffix(bare, "<")) {
-		bare = end
+	end := strings.TrimRight(bare, "<-")
+	shaft := strings.HasSuffix(end, " ") && strings.HasSuffix(strings.TrimRight(end, " "), "-") // "A - - -> B"; "Battery - -> B" is a pole
+	if end != text && (text == bare || len(bare)-len(end) > 1 || shaft || strings.HasSuffix(bare, "<")) {
+		bare = strings.TrimRight(end, " -")
 	}
 	return strings.Trim(bare, " <")
 }

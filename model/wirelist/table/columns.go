@@ -43,8 +43,13 @@ func readColumns(name, text string, l Limits) ([]Table, error) {
 		return readSeparated(name, text, l)
 	}
 	titles := columned.Titles(heads, at, text)
+	var order *columned.Order
+	if !ruled {
+		order = columned.Ragged(heads, at, text)
+	}
 	heads = columned.Beyond(heads, at, text)
 	n, starts, sections := 0, columned.Starts(heads, text), columned.Sections(heads, at, text)
+	parts := columned.Counted(heads, at, text)
 	for line := range strings.SplitSeq(text, "\n") {
 		n++
 		if len(line) > l.CellBytes {
@@ -58,6 +63,12 @@ func readColumns(name, text string, l Limits) ([]Table, error) {
 		row := Row{Line: n}
 		own, apart := sections[n]
 		switch cut := columned.CutAt(heads, line); {
+		case order != nil && n == at:
+			row.Cells = allMarked(order.Names())
+		case order != nil && n > at && order.Cells(line) != nil:
+			row.Cells = allMarked(order.Cells(line))
+		case parts[n]: // they tell no wire
+			row.Cells, row.Prose = []string{marked(strings.Join(strings.Fields(line), " "))}, true
 		case apart && own.IsHead:
 			for _, c := range own.Heads {
 				row.Cells = append(row.Cells, marked(c.Text))
