@@ -11,8 +11,17 @@ import (
 //	  from    load cell, pin A
 //	  size    0.14 mm2
 
-// Records gives such a text with a tab behind each of these words; ok is false where it has no three blocks that begin alike.
-func Records(text string) (parted string, ok bool) {
+// Told parts a text whose lines tell wires in one of the ways of this package that need no line of headings; heads are headings for its
+// cells, nil where its lines begin with their own.
+func Told(text string) (parted string, heads []string, ok bool) {
+	if parted, ok := records(text); ok {
+		return parted, nil, true
+	}
+	return netLines(text)
+}
+
+// records gives such a text with a tab behind each of these words; ok is false where it has no three blocks that begin alike.
+func records(text string) (parted string, ok bool) {
 	lines := strings.Split(text, "\n")
 	at := valuesAt(lines)
 	var blocks []string // the keys of each

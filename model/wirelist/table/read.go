@@ -62,8 +62,10 @@ func readText(name, text string, l Limits) ([]Table, error) {
 		}
 		return all, err
 	}
-	if parted, ok := records(lower, text); ok {
-		return readSeparated(name, parted, l)
+	if !strings.HasSuffix(lower, ".csv") && !strings.HasSuffix(lower, ".tsv") {
+		if parted, heads, ok := columned.Told(text); ok {
+			return readHeaded(name, parted, heads, l)
+		}
 	}
 	if hasRuler(text) || isPoints(text) || columned.StartsArrowed(text) {
 		return readMarkdown(name, text, l)
@@ -78,14 +80,6 @@ func readText(name, text string, l Limits) ([]Table, error) {
 		return readMarkdown(name, text, l)
 	}
 	return readSeparated(name, text, l)
-}
-
-// records parts a text whose blocks of lines tell a wire each; a name says that the others have cells.
-func records(lower, text string) (string, bool) {
-	if strings.HasSuffix(lower, ".csv") || strings.HasSuffix(lower, ".tsv") {
-		return text, false
-	}
-	return columned.Records(text)
 }
 
 // counter counts rows and cells against the limits.
