@@ -105,9 +105,9 @@ var leads = map[string][]string{"tree": {"ends"}, "board/runs/others": {"board/r
 
 // lists are the parts of the reader of lists, the lowest first: each may use those before it.
 var lists = []string{"comment", "columned", "table", "value", "report", "prose", "cable", "freeword", "name", "signoff", "words",
-	"endtext", "sentence", "sidehead", "shape", "tail", "cablelines", "column", "fuseways", "doubt", "pads", "arrow", "point", "runline",
-	"alike", "record", "grid", "twoside", "titled", "plugwires", "block", "bothends", "settle", "reading", "draft", "saidonce", "total", "farside",
-	"runon", "grouphead", "row", "endpins", "join", "audit"}
+	"endtext", "sentence", "sidehead", "shape", "tail", "cablelines", "column", "fuseways", "doubt", "pads", "arrow", "point",
+	"runline", "alike", "record", "grid", "twoside", "titled", "plugwires", "block", "bothends", "settle", "reading", "draft",
+	"saidonce", "total", "farside", "runon", "grouphead", "row", "endpins", "join", "audit"}
 
 // benchtest opens the whole bench for the tests of its parts; heattest is another method that the
 // balance of heat is checked against; shortForm is how tests are run by default.

@@ -17,6 +17,9 @@ import (
 //	      |              | 2    | J1-2 | M-B
 //	W2    | twisted pair | 1    | J1-3 | M-C
 func FillDown(h shape.Headings, head table.Row, rows []table.Row) (out []table.Row, ok bool) {
+	if len(rows) < 3 { // two cables, one of two cores
+		return rows, false
+	}
 	cols, _ := h.Columns([]table.Row{head}, 0)
 	h.Sides(cols)
 	at := slices.IndexFunc(cols, func(c shape.Column) bool { return c.Field == name.FieldCable })

@@ -225,7 +225,9 @@ type piece struct {
 	from, to *draft.Term
 }
 
-func pieceOf(it *draft.Item, called string) piece { return piece{signalKey(called), it.From.Term, it.To.Term} }
+func pieceOf(it *draft.Item, called string) piece {
+	return piece{signalKey(called), it.From.Term, it.To.Term}
+}
 
 // piecesOf are the wires that are told in several pieces; nil under what two of them are called.
 func piecesOf(im *draft.Importer) map[piece]*draft.Item {

@@ -39,8 +39,8 @@ func passed(l *look) []shape.Column {
 			n++
 			continue
 		}
-		if !ofWord && !name.IsDesignator(device) || !l.isBetween(i, from, to) && !l.isThird(i, device) && (ofWord && saysOnlyThrough(c.Head) ||
-			!ofWord && !l.tellsPassage(device)) {
+		if !ofWord && !name.IsDesignator(device) || !l.isBetween(i, from, to) && !l.isThird(i, device) &&
+			(ofWord && saysOnlyThrough(c.Head) || !ofWord && !l.tellsPassage(device)) {
 			continue
 		}
 		if !l.holdsCavities(i) || ofWord && p.Filled < 2 || !ofWord && (l.namesEnd(device) || l.isOfOneEnd(i, device, from, to)) {

@@ -12,6 +12,9 @@ import (
 //	Signal | Head J3 | BH1 | Base J7
 //	Focus  | G       | 9   | 14
 func toldPassage(l *look) []shape.Column {
+	if len(l.Src.Rows) < 2 || len(l.Cols) < 3 {
+		return nil
+	}
 	cols := wide(l)
 	var of []int
 	for i, c := range cols {

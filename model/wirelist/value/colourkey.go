@@ -60,8 +60,12 @@ func ReadColourKey(text string) ColourKey {
 // keyOfOne reads a sentence that says what one short form means, "DBU is dark blue". Its letters stand in the words for the colour, in
 // their order: "GND is black" says the colour of a net.
 func keyOfOne(text string) ColourKey {
+	const longest = 40 // bytes (no source)
+	if at := strings.IndexByte(text, ' '); at < 2 || at > 3 || len(text) > longest {
+		return nil
+	}
 	w := strings.Fields(strings.TrimRight(text, ". "))
-	if len(w) < 3 || len(w) > 5 || !isShortForm(w[0]) || len(w[0]) < 2 || w[0] != strings.ToUpper(w[0]) {
+	if len(w) < 3 || len(w) > 5 || !isShortForm(w[0]) || w[0] != strings.ToUpper(w[0]) {
 		return nil
 	}
 	words := w[1:]
