@@ -59,6 +59,7 @@ func Import(tables []table.Table, opt draft.Options) (model.Harness, report.Repo
 	tables = withoutKeys(im, known, withoutSheetColumns(im, tables))
 	colourKey(im, tables)
 	h := shape.Headings{Words: known, Recipe: im.Opt.Recipe.OfColumns(), NoEnds: im.Opt.NoEnds}
+	tables, told := withRecords(im, h, tables)
 	met := map[int]bool{}
 	var read []audit.Table
 	for i := range tables {
@@ -94,7 +95,7 @@ func Import(tables []table.Table, opt draft.Options) (model.Harness, report.Repo
 	join.Judge(im)
 	for _, it := range im.Items {
 		if it.Wire >= 0 {
-			im.Rep.Rows[im.H.Wires[it.Wire].ID] = append([]table.Place{it.Place}, it.Again...)
+			im.Rep.Rows[im.H.Wires[it.Wire].ID] = slices.Concat([]table.Place{it.Place}, it.Again, told[it.Place])
 		}
 		if it.Wire >= 0 && it.Gauge.Spec == "" {
 			im.Rep.Taken[im.H.Wires[it.Wire].ID] = true

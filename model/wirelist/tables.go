@@ -53,6 +53,7 @@ func Tables(tables []table.Table, recipe *name.Recipe) (all []Found) {
 	tables = withoutKeys(im, known, withoutSheetColumns(im, tables))
 	colourKey(im, tables)
 	h := shape.Headings{Words: known, Recipe: recipe.OfColumns()}
+	tables, _ = withRecords(im, h, tables)
 	for i, t := range tables {
 		if recipe.Passes(&t) ||
 			slices.ContainsFunc(tables[:i], func(o table.Table) bool { return sameRows(o.Rows, t.Rows) }) {

@@ -10,7 +10,7 @@ import (
 // idForms are the ways in which a line has the number of its wire before the near end: with a sign behind it, or, where what it is called
 // says that it is one, without.
 var idForms = []*regexp.Regexp{
-	regexp.MustCompile(`^(?:(?i:wire|lead|line|no\.?|nr\.?|cable|ader|leitung|draht|fil|hilo|cable|filo|draad) )?#?([A-Za-z]{0,4}[-_]?\d{1,5}[a-z]?)[.):]\s+(.+)$`),
+	regexp.MustCompile(`^(?:(?i:wire|lead|line|no\.?|nr\.?|cable|ader|leitung|draht|fil|hilo|cable|filo|draad) )?#?([A-Za-z]{0,4}[-_]?\d{1,5}[a-z]?)(?:[.):,]| [-–—])\s+(.+)$`),
 	regexp.MustCompile(`^\[([A-Za-z]{0,4}[-_]?\d{1,5}[a-z]?)\]\s+(.+)$`),
 	regexp.MustCompile(`^(?:(?i:wire|lead|ader|leitung|fil|hilo|filo|draad) )?#?([A-Za-z]{0,4}[-_]?\d{1,5}[a-z]?)\s+(.+)$`),
 }
@@ -29,12 +29,19 @@ func withoutIDs(texts []string) (ids, bare []string) {
 			seen[m[1]] = true
 			counted = counted && m[1] == strconv.Itoa(i+1)
 			ids, bare = append(ids, m[1]), append(bare, m[2])
-			if pin, _, _ := strings.Cut(m[2], " "); n < len(idForms)-1 || !saysPin(pin) && beginsWithEnd(m[2]) {
+			behind := m[2]
+			if label, end, ok := strings.Cut(behind, ": "); ok && isShort(label) && beginsWithEnd(end) {
+				behind = end // the name of the wire stands before its near end
+			}
+			if pin, _, _ := strings.Cut(behind, " "); n < len(idForms)-1 || !saysPin(pin) && beginsWithEnd(behind) {
 				ends++ // "X1 3 -> ..." begins with its end
 			}
 		}
 		if len(ids) < len(texts) || 5*ends < 4*len(texts) {
 			continue
+		}
+		if counted && n == 0 {
+			return withoutIDs(bare) // "1. W4, horn: ...": the number of the line, and that of the wire
 		}
 		if counted {
 			return nil, bare

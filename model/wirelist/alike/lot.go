@@ -172,7 +172,7 @@ func (l *lot) fill(lines []Line) {
 			names[0], names[at] = names[at], names[0]
 		}
 		if len(names) > 0 {
-			line.Signal = names[0]
+			line.Signal = withoutOuter(names[0])
 			if to, ok := withoutTo(names[len(names)-1]); ok && line.To == "" {
 				if line.To = to; len(names) == 1 {
 					line.Signal = ""
@@ -213,6 +213,16 @@ func nameInBrackets(end string) (front, inner string) {
 		return end, ""
 	}
 	return end[:open], inner
+}
+
+// withoutOuter takes the brackets off a text that stands in them as a whole.
+func withoutOuter(text string) string {
+	if in, ok := strings.CutPrefix(text, "("); ok {
+		if in, ok := strings.CutSuffix(in, ")"); ok && in != "" && !strings.ContainsAny(in, "()") {
+			return in
+		}
+	}
+	return text
 }
 
 func hasLetter(text string) bool { return strings.ContainsFunc(text, unicode.IsLetter) }

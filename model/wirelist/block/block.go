@@ -79,6 +79,7 @@ func Find(h shape.Headings, t table.Table) (all []Block, over []table.Row) {
 			if b := &more[i]; len(b.Head) == 1 && !b.Grid {
 				b.Head[0], b.Rows, _ = cablelines.Spread(h, b.Head[0], b.Rows, mark)
 				b.Head[0], b.Rows, _ = corecells.Spread(h, b.Head[0], b.Rows)
+				b.Rows, _ = cablelines.FillDown(h, b.Head[0], b.Rows)
 			}
 			more[i].Grid = slices.Contains(heads, more[i].Line())
 			more[i].Nodes = more[i].Grid && grid.OfNodes(more[i].Head)

@@ -42,7 +42,8 @@ func FarPins(cols []shape.Column, prof []column.Profile) {
 	cols[far].Know()
 }
 
-// ofAnother reports whether a heading is a word for cavities and behind it a name, with a capital letter: "pin name" asks for another thing.
+// ofAnother reports whether a heading is a word for cavities and behind it a name, with a capital letter: "pin name" asks for another
+// thing.
 func ofAnother(head string) bool {
 	const most = 3 // words of a device (no source)
 	first, of, ok := strings.Cut(strings.TrimSpace(head), " ")
@@ -54,7 +55,8 @@ func ofAnother(head string) bool {
 	}
 	switch w[0] {
 	case "no", "nr", "number", "name", "size", "type", "function", "colour", "color", "label", "count", "id", "part", "p", "art", "nummer",
-		"funktion", "bezeichnung", "farbe", "fonction", "couleur", "funcion", "numero", "funzione", "nome", "colore", "signal", "description",
+		"funktion", "bezeichnung", "farbe", "fonction", "couleur", "funcion", "numero", "funzione", "nome", "colore", "signal",
+		"description",
 		"desc", "gender", "contact", "note", "notes", "in", "out", "length", "seal":
 		return false
 	}

@@ -144,7 +144,8 @@ func partnersIn(words []string) (of []string, n int) {
 	}
 	for n = 0; n < len(words) && !closed; n++ {
 		w := words[n]
-		if isFiller(bare(w)) && !(w == "+" && called != "" && n+1 == len(words)) { // "Crank +": a pole, and no wire behind it
+		last := n+1 == len(words) || isFiller(bare(words[n+1])) || strings.Trim(w, "+") != ""
+		if isFiller(bare(w)) && !(bare(w) == "+" && called != "" && last) { // a plus behind a name, before nothing else, is its pole
 			add()
 			continue
 		}

@@ -29,6 +29,9 @@ func Apart(h shape.Headings, t *table.Table) (rows []table.Row, heads []int) {
 			made, n = poles(h, t.Rows[i:])
 		}
 		if made == nil {
+			made, n = sidePoles(h, t.Rows[:i], t.Rows[i:])
+		}
+		if made == nil {
 			made, n = terminals(t.Rows[i:])
 		}
 		if made == nil {

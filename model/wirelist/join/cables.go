@@ -189,7 +189,11 @@ func byName(im *draft.Importer, in map[*draft.Item]int) {
 		}
 		return bySignal[signalKey(id)]
 	}
+	pieces := piecesOf(im)
 	of := func(it *draft.Item, id string) *draft.Item {
+		if o := pieces[pieceOf(it, id)]; o != nil {
+			return o
+		}
 		o := named(it, id)
 		for _, s := range stretches[o] {
 			if besideEachOther(s, it) {
@@ -226,6 +230,41 @@ func byName(im *draft.Importer, in map[*draft.Item]int) {
 			im.Group(group, g, "", in)
 		}
 	}
+}
+
+// piece is a wire by its id or its name, and the two devices that it runs between: one that goes through a bulkhead has two pieces, and
+// each is made up with that of another wire on its side.
+type piece struct {
+	called   string
+	from, to *draft.Term
+}
+
+func pieceOf(it *draft.Item, called string) piece {
+	return piece{signalKey(called), it.From.Term, it.To.Term}
+}
+
+// piecesOf are the wires that are told in several pieces; nil under what two of them are called.
+func piecesOf(im *draft.Importer) map[piece]*draft.Item {
+	rows := map[table.Place]int{}
+	for _, it := range im.Items {
+		rows[it.Place]++
+	}
+	all := map[piece]*draft.Item{}
+	for _, it := range im.Items {
+		if rows[it.Place] < 2 || it.To.Term == nil {
+			continue
+		}
+		for _, called := range []string{it.OwnID, it.Signal} {
+			if called == "" {
+				continue
+			}
+			_, twice := all[pieceOf(it, called)]
+			if all[pieceOf(it, called)] = it; twice {
+				all[pieceOf(it, called)] = nil
+			}
+		}
+	}
+	return all
 }
 
 // signalKey is a name as it is compared: its signs count, "CRANK +" is not "CRANK -".

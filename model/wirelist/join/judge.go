@@ -49,6 +49,9 @@ func sharedCavities(im *draft.Importer) {
 			case endtext.IsGroundStud(e.Term.ID), endtext.IsOtherStud(e.Term.ID) &&
 				(roleOf(it).V == model.RoleGround) == (roleOf(other).V == model.RoleGround):
 				// Said of the termination; ground and supply on one bolt is another matter.
+			case isLink(it.Signal) || isLink(other.Signal):
+				im.Say(report.Warn, "two wires in one cavity", it.Place,
+					fmt.Sprintf("%s wires %s and %s", s, im.H.Wires[other.Wire].ID, im.H.Wires[it.Wire].ID), "both kept")
 			case it.Signal != "" && other.Signal != "" && table.Fold(it.Signal) != table.Fold(other.Signal) && !oneTerminal(it, other) &&
 				!shareGround(e, it, other) && (contrary(it.Signal, other.Signal) || !farside.GoesOn(it, other, e)):
 				im.Say(report.Stop, "one cavity, two nets", it.Place,

@@ -39,8 +39,8 @@ func passed(l *look) []shape.Column {
 			n++
 			continue
 		}
-		if !ofWord && !name.IsDesignator(device) || !l.isBetween(i, from, to) && (ofWord && saysOnlyThrough(c.Head) ||
-			!ofWord && !l.tellsPassage(device)) {
+		if !ofWord && !name.IsDesignator(device) || !l.isBetween(i, from, to) && !l.isThird(i, device) &&
+			(ofWord && saysOnlyThrough(c.Head) || !ofWord && !l.tellsPassage(device)) {
 			continue
 		}
 		if !l.holdsCavities(i) || ofWord && p.Filled < 2 || !ofWord && (l.namesEnd(device) || l.isOfOneEnd(i, device, from, to)) {
@@ -53,6 +53,14 @@ func passed(l *look) []shape.Column {
 		return nil
 	}
 	return cols
+}
+
+// isThird reports whether a column is headed as the pins of a connector, "X30 pin", in a table in which both ends have a connector and a
+// cavity in columns of their own, and some wires have nothing there: a wire has two ends, so the third connector is on its way.
+func (l *look) isThird(i int, device string) bool {
+	return l.EndsInPin(l.Cols[i].Head) && name.IsDesignator(device) && strings.ContainsAny(device, "0123456789") &&
+		l.Holds(l.Cols, name.FieldFromPin) >= 0 && l.Holds(l.Cols, name.FieldToPin) >= 0 && l.Prof[i].Unique() && l.Prof[i].Filled > 1 &&
+		l.Prof[i].Filled < len(l.Src.Rows)
 }
 
 // passageOf is the connector that a heading names, without what stands in brackets and before it: "X7 (floor)", "Bulkhead X7", "X7 pin".

@@ -73,6 +73,7 @@ func kinds() []kind {
 		{true, "both ends in a row", endTexts},
 		{false, "cavities of several devices in a row", wide},
 		{true, "cavities of several devices in a row", wideBeside},
+		{true, "cavities of a bulkhead between two ends", toldPassage},
 		{false, "cavities and names without headings", bare},
 		{false, "points of a list", points},
 		{false, "both ends in the points of a list", leads},

@@ -47,11 +47,34 @@ func PinsIn(cells []string) (connector string, pins []string) {
 	if !slices.ContainsFunc(pins, func(p string) bool { return !point.IsColour(p[strings.Index(p, ": ")+2:]) }) {
 		return "", nil // the legend of a code of colours
 	}
+	if countsThings(items) {
+		return "", nil
+	}
 	const fewest = 3
 	if len(pins) < fewest || !seen["1"] && !seen["01"] && !seen["A"] && !seen["A1"] && !seen["a"] {
 		return "", nil
 	}
 	return front, pins
+}
+
+// countsThings reports whether the numbers that some items begin with count what is bought, "4 m braid, 2 backshells, 1 m heat shrink":
+// a blank alone stands behind each, and one is followed by a unit or they do not rise.
+func countsThings(items []string) bool {
+	last, falls := 0, false
+	for _, item := range items {
+		number, rest, _ := strings.Cut(strings.TrimSpace(item), " ")
+		at := name.Ordinal(number)
+		if at == 0 || strings.Trim(number, "0123456789") != "" || rest == "" || strings.IndexByte("-:=)", rest[0]) >= 0 {
+			return false
+		}
+		unit, _, more := strings.Cut(table.Fold(rest), " ")
+		if more && slices.Contains([]string{"m", "mm", "cm", "x", "pcs", "pc", "off", "stk", "stuck", "pieces", "of"}, unit) {
+			return true
+		}
+		falls = falls || at <= last
+		last = at
+	}
+	return falls
 }
 
 // SpreadPins gives the connector of such a line a heading, and below it a table of its cavities, all of that line.

@@ -62,6 +62,11 @@ func readText(name, text string, l Limits) ([]Table, error) {
 		}
 		return all, err
 	}
+	if !strings.HasSuffix(lower, ".csv") && !strings.HasSuffix(lower, ".tsv") {
+		if parted, heads, ok := columned.Told(text); ok {
+			return readHeaded(name, parted, heads, l)
+		}
+	}
 	if hasRuler(text) || isPoints(text) || columned.StartsArrowed(text) {
 		return readMarkdown(name, text, l)
 	}

@@ -12,11 +12,16 @@ import (
 // readSeparated reads a text whose cells are parted by one sign. Cells in double
 // quotation marks may hold it, a line break and a mark written twice.
 func readSeparated(name, text string, l Limits) ([]Table, error) {
-	text = withoutBoxes(text)
+	text = columned.WithoutBoxes(text)
 	sep, line := separator(text), 1
 	if first, rest, more := strings.Cut(text, "\n"); more && len(first) == 5 && strings.HasPrefix(strings.ToLower(first), "sep=") {
 		sep, text, line = first[4], rest, 2 // a line that some spreadsheet programs write for each other
 	}
+	return readParted(name, text, sep, line, l)
+}
+
+// readParted reads such a text, of which the sign and the number of the first line are known.
+func readParted(name, text string, sep byte, line int, l Limits) ([]Table, error) {
 	t := Table{File: name, Comma: sep != ','}
 	count := counter{l: l}
 	wide := 0 // of the row before

@@ -18,6 +18,9 @@ func ReadColourKey(text string) ColourKey {
 	if key := keyByPieces(text); key != nil {
 		return key
 	}
+	if key := keyOfOne(text); key != nil {
+		return key
+	}
 	text = strings.TrimRight(text, ". ")
 	text = strings.TrimLeft(withoutOtherWords(text), partsOfKey)
 	first := text
@@ -52,6 +55,41 @@ func ReadColourKey(text string) ColourKey {
 		return nil
 	}
 	return key
+}
+
+// keyOfOne reads a sentence that says what one short form means, "DBU is dark blue". Its letters stand in the words for the colour, in
+// their order: "GND is black" says the colour of a net.
+func keyOfOne(text string) ColourKey {
+	const longest = 40 // bytes (no source)
+	if at := strings.IndexByte(text, ' '); at < 2 || at > 3 || len(text) > longest {
+		return nil
+	}
+	w := strings.Fields(strings.TrimRight(text, ". "))
+	if len(w) < 3 || len(w) > 5 || !isShortForm(w[0]) || w[0] != strings.ToUpper(w[0]) {
+		return nil
+	}
+	words := w[1:]
+	switch table.Fold(words[0]) {
+	case "is", "=", "means", "ist", "heisst", "est", "es", "e", "betekent":
+		words = words[1:]
+	case "stands", "steht":
+		words = words[min(2, len(words)):]
+	default:
+		return nil
+	}
+	called := strings.Join(words, " ")
+	if c, ok := ParseColour(called, ""); !ok || len(c) != 1 || len(called) < 3 || strings.Contains(called, "/") {
+		return nil
+	}
+	rest := table.Fold(called)
+	for _, r := range table.Fold(w[0]) {
+		at := strings.IndexRune(rest, r)
+		if at < 0 {
+			return nil
+		}
+		rest = rest[at+len(string(r)):]
+	}
+	return ColourKey{table.Fold(w[0]): called}
 }
 
 // wordOfKey is the word for a colour that some words begin with, of one word or of two, "light green", and how many they are; 0 where

@@ -1,13 +1,13 @@
-package table
+package columned
 
 import "strings"
 
-// withoutBoxes takes the lines off that are drawn round the cells of a table, and makes one sign of those between them.
+// WithoutBoxes takes the lines off that are drawn round the cells of a table, and makes one sign of those between them.
 //
 //	+-----+----------+      ┌─────┬──────────┐
 //	| Pin | Signal   |      │ Pin │ Signal   │
 //	+-----+----------+      ├─────┼──────────┤
-func withoutBoxes(text string) string {
+func WithoutBoxes(text string) string {
 	if !strings.Contains(text, "+--") && !strings.Contains(text, "--+") && !strings.ContainsAny(text, "│┃║") {
 		return text
 	}

@@ -1,0 +1,115 @@
+package cablelines
+
+import (
+	"slices"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
+)
+
+// FillDown writes the name of a cable into the lines of its cores below the first, where that line alone names it, and so the cells of
+// a column that nobody knows and that only these lines have: they say what the cable is. ok is false where no column counts the cores of
+// each cable.
+//
+//	Cable | Make-up      | Core | From | To
+//	W1    | twisted pair | 1    | J1-1 | M-A
+//	      |              | 2    | J1-2 | M-B
+//	W2    | twisted pair | 1    | J1-3 | M-C
+func FillDown(h shape.Headings, head table.Row, rows []table.Row) (out []table.Row, ok bool) {
+	if len(rows) < 3 { // two cables, one of two cores
+		return rows, false
+	}
+	cols, _ := h.Columns([]table.Row{head}, 0)
+	h.Sides(cols)
+	at := slices.IndexFunc(cols, func(c shape.Column) bool { return c.Field == name.FieldCable })
+	b := shape.Block{Cols: cols}
+	if at < 0 || !b.Has(name.FieldFrom, name.FieldFromPin, name.FieldRun) || !countsCores(cols, rows, at) {
+		return rows, false
+	}
+	fill := []int{at}
+	for i, c := range cols {
+		if i != at && c.Head != "" && !c.Known() && besideNames(rows, at, i) {
+			fill = append(fill, i)
+		}
+	}
+	out = slices.Clone(rows)
+	var of *table.Row
+	for i, r := range rows {
+		switch {
+		case cell(r, at) != "":
+			of = &rows[i]
+		case of == nil || shape.IsText(r):
+			of = nil
+		default:
+			out[i].Cells = slices.Clone(r.Cells)
+			for _, k := range fill {
+				if k < len(out[i].Cells) && out[i].Cells[k] == "" {
+					out[i].Cells[k] = cell(*of, k)
+				}
+			}
+		}
+	}
+	return out, true
+}
+
+// countsCores reports whether some column has a cell in each line of cores, no cell twice in one cable, and the same cells in two cables
+// or more; every other line has no name of a cable, and the first has one.
+func countsCores(cols []shape.Column, rows []table.Row, at int) bool {
+	for i, c := range cols {
+		if i == at || c.Head == "" || c.Known() && c.Field != name.FieldWire && c.Field != name.FieldNumber {
+			continue
+		}
+		in := map[string]bool{}
+		cables, below, again, first := 0, 0, 0, ""
+		ok := true
+		for _, r := range rows {
+			if n, _ := r.Filled(); n < 2 || shape.IsText(r) {
+				continue
+			}
+			core := cell(r, i)
+			switch named := cell(r, at) != ""; {
+			case named:
+				cables++
+				if clear(in); cables == 1 {
+					first = core
+				} else if core != "" && core == first {
+					again++
+				}
+			case cables == 0 || core == "":
+				ok = false
+			default:
+				below++
+			}
+			ok = ok && (core == "" || !in[core])
+			in[core] = true
+		}
+		if ok && cables > 1 && below > 0 && again > 0 && first != "" {
+			return true
+		}
+	}
+	return false
+}
+
+// besideNames reports whether a column has cells in the lines that name a cable, and in no other.
+func besideNames(rows []table.Row, at, i int) bool {
+	n := 0
+	for _, r := range rows {
+		if cell(r, i) == "" || shape.IsText(r) {
+			continue
+		}
+		if cell(r, at) == "" {
+			return false
+		}
+		n++
+	}
+	return n > 1
+}
+
+// cell is a cell of a row; "" where the row is shorter.
+func cell(r table.Row, i int) string {
+	if i < len(r.Cells) {
+		return r.Cells[i]
+	}
+	return ""
+}

@@ -1,0 +1,36 @@
+package wirelist
+
+import (
+	"slices"
+	"strings"
+
+	"contralay/model/wirelist/draft"
+	"contralay/model/wirelist/record"
+	"contralay/model/wirelist/report"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
+)
+
+// withRecords makes one row of a table of each block of rows that tells a wire; told are the other rows of it, by the first.
+func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (out []table.Table, told map[table.Place][]table.Place) {
+	out, told = slices.Clone(tables), map[table.Place][]table.Place{}
+	for i := range out {
+		t := &out[i]
+		rows, lines := record.Rows(h, t)
+		if len(lines) == 0 {
+			continue
+		}
+		for first, all := range lines {
+			for _, line := range all[1:] {
+				at := table.Place{File: t.File, Sheet: t.Sheet, Row: first}
+				told[at] = append(told[at], table.Place{File: t.File, Sheet: t.Sheet, Row: line})
+			}
+		}
+		t.Rows = rows
+		if at := slices.IndexFunc(rows, func(r table.Row) bool { return lines[r.Line] != nil }); at >= 0 {
+			im.Say(report.Note, "blocks of rows, one for each wire", table.Place{File: t.File, Sheet: t.Sheet, Row: rows[at].Line},
+				strings.Join(rows[at].Cells, " | "), "each taken for one row")
+		}
+	}
+	return out, told
+}
