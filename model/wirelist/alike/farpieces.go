@@ -28,8 +28,12 @@ func farPieces(texts []string) (near, far []string, ok bool) {
 			var others []string
 			ends := 0
 			all := strings.Split(t, mark)
-			for k, p := range all {
+			for k := 0; k < len(all); k++ {
+				p := all[k]
 				if end, is := otherEnd(p); is && k > 0 {
+					if last := len(all) - 1; k+1 == last && saysPin(strings.TrimSpace(all[last])) && isDevice(end) {
+						end, all = withCavity(end, strings.TrimSpace(all[last])), all[:last] // "to Pump – +"
+					}
 					far[i] = end
 					if ends++; k < len(all)-1 {
 						behind++

@@ -33,11 +33,11 @@ func withoutIDs(texts []string) (ids, bare []string) {
 			if label, end, ok := strings.Cut(behind, ": "); ok && isShort(label) && beginsWithEnd(end) {
 				behind = end // the name of the wire stands before its near end
 			}
-			if pin, _, _ := strings.Cut(behind, " "); n < len(idForms)-1 || !saysPin(pin) && beginsWithEnd(behind) {
+			if pin, _, _ := strings.Cut(behind, " "); n < len(idForms)-1 || !isBareCavity(pin) && beginsWithEnd(behind) {
 				ends++ // "X1 3 -> ..." begins with its end
 			}
 		}
-		if len(ids) < len(texts) || 5*ends < 4*len(texts) {
+		if len(ids) < len(texts) || 5*ends < 3*len(texts) {
 			continue
 		}
 		if counted && n == 0 {
@@ -52,7 +52,7 @@ func withoutIDs(texts []string) (ids, bare []string) {
 }
 
 // dashes are the signs that part the ends of a wire where nothing else does.
-var dashes = []string{" ..... ", " .... ", " ... ", " -- ", " — ", " – ", " - ", " = "}
+var dashes = []string{" ..... ", " .... ", " ... ", " > ", " -- ", " — ", " – ", " - ", " = "}
 
 // dashed parts lines at the dash between their two ends; ok is false where it does not stand between two ends in most of them.
 func dashed(texts []string) (near, far []string, ok bool) {
@@ -149,3 +149,6 @@ func partNames(lines []Line) {
 		}
 	}
 }
+
+// isBareCavity reports whether a word is a number or one letter, which no device is called.
+func isBareCavity(w string) bool { return len(w) < 2 || strings.Trim(w, "0123456789") == "" }

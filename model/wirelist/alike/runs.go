@@ -37,6 +37,9 @@ func runs(texts []string, labelled bool) (lines []Line, ok bool) {
 		if ids != nil {
 			line.ID = ids[i]
 		}
+		if in, ok := strings.CutPrefix(line.Signal, "("); ok && strings.HasSuffix(in, ")") && !strings.Contains(in, "(") {
+			line.Signal = strings.TrimSuffix(in, ")")
+		}
 		if line.From == "" || line.To == "" || !isShort(line.From) || !isShort(line.To) {
 			return nil, false
 		}

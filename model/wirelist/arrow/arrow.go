@@ -11,7 +11,7 @@ func In(text string) (from, to int) {
 	for i := 0; i < len(text); {
 		r, size := utf8.DecodeRuneInString(text[i:])
 		switch {
-		case strings.ContainsRune("→⇒↔⇔⟶⟷➔➜➝", r):
+		case strings.ContainsRune("→⇒↔⇔⟶⟷➔➜➝►▶", r):
 			return before(text, i), i + size
 		case r == '>' && before(text, i) < i:
 			end := i + size

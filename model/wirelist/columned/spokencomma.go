@@ -22,7 +22,7 @@ func SpokenCommas(lines []string) bool {
 // isSpoken reports whether each comma of a line is so.
 func isSpoken(line string) bool {
 	arrow := -1
-	for _, sign := range []string{" to ", " nach ", " vers ", " naar ", "->", "=>", "→", "-->", "..>"} {
+	for _, sign := range []string{" to ", " nach ", " vers ", " naar ", " > ", "►", "▶", "...", "->", "=>", "→", "-->", "..>"} {
 		if i := strings.Index(line, sign); i > 0 {
 			arrow = i
 		}
