@@ -40,6 +40,9 @@ func withoutIDs(texts []string) (ids, bare []string) {
 		if len(ids) < len(texts) || 5*ends < 3*len(texts) {
 			continue
 		}
+		if counted && n == 0 && isDashedBehind(texts, ids) {
+			return ids, bare // "1 - brown - hoist - S1:13 -> X1:1" has the number of its core
+		}
 		if counted && n == 0 {
 			return withoutIDs(bare) // "1. W4, horn: ...": the number of the line, and that of the wire
 		}
@@ -114,7 +117,7 @@ func Numbered(texts []string, lines []Line) bool {
 			to++
 		}
 	}
-	return 5*from >= 3*len(lines) && 2*to > len(lines)
+	return 5*(from+to) >= 6*len(lines) && 5*from > 2*len(lines) && 5*to > 2*len(lines)
 }
 
 // pinThenName is a far end with a word for its cavity, and the name of the wire behind it with nothing between.
@@ -152,3 +155,13 @@ func partNames(lines []Line) {
 
 // isBareCavity reports whether a word is a number or one letter, which no device is called.
 func isBareCavity(w string) bool { return len(w) < 2 || strings.Trim(w, "0123456789") == "" }
+
+// isDashedBehind reports whether a dash stands behind the number of each line.
+func isDashedBehind(texts, ids []string) bool {
+	for i, t := range texts {
+		if rest := strings.TrimPrefix(t, ids[i]+" "); rest == t || !strings.ContainsRune("-–—", []rune(rest)[0]) {
+			return false
+		}
+	}
+	return true
+}

@@ -80,6 +80,9 @@ func (f *finder) belowDesignator(i int) bool {
 // number and a full stop or a bracket.
 func (f *finder) isPoint(rows []table.Row, i int) bool {
 	r := rows[i]
+	if _, both := f.ends[r.Line]; both {
+		return false
+	}
 	if _, parted := f.cavities[r.Line]; parted || f.ends[r.Line].Whole || len(r.Cells) != 1 || f.t.Marked && !r.Prose || r.Level > 0 {
 		return false
 	}

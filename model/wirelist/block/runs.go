@@ -24,6 +24,9 @@ func (f *finder) runs(i int) int {
 			break
 		}
 		from, to, _ := f.run(r)
+		if n == 0 && (together{f}).headsRuns(from, to) {
+			break
+		}
 		if from == "" || to == "" || len(from) > mostHead || len(to) > mostHead || isFullSentence(to) {
 			break
 		}
@@ -33,6 +36,15 @@ func (f *finder) runs(i int) int {
 		return 0
 	}
 	return n
+}
+
+// headsRuns reports whether a line only says what stands in those below: "core - colour - use - from -> to".
+func (f together) headsRuns(from, to string) bool {
+	if at := strings.LastIndexAny(from, "-–|;,"); at >= 0 {
+		from = from[at+1:]
+	}
+	word := func(s string) name.Field { return f.h.Words[table.Fold(strings.Trim(s, " *`_:"))].Field }
+	return word(from) == name.FieldFrom && word(to) == name.FieldTo
 }
 
 func isFullSentence(text string) bool {
