@@ -26,13 +26,15 @@ func SpokenConnector(text string) string {
 		}
 	}
 	for i := 0; i+1 < len(all); i++ {
-		if !isConnectorWord(strings.Trim(table.Fold(all[i]), "\"'(*_")) {
+		word, comma := strings.CutSuffix(strings.Trim(table.Fold(all[i]), "\"'(*_"), ",")
+		if !isConnectorWord(word) {
 			continue
 		}
 		next := strings.Trim(all[i+1], "\"'.,:;()*_")
 		switch {
 		case IsDesignator(next) && next == strings.ToUpper(next):
-			return next
+			return next // also behind "one connector, J1, with 12 pins"
+		case comma:
 		case len(next) == 1 && (next[0] >= 'A' && next[0] <= 'Z' || next[0] >= '0' && next[0] <= '9') && next != "A" ||
 			next == "A" && (i+2 == len(all) || !strings.HasSuffix(all[i+1], "A")): // "plug A long way off"
 			return strings.Trim(all[i], "\"'(*_") + " " + next

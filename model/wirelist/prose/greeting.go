@@ -11,6 +11,9 @@ import (
 // IsGreeting reports whether a line greets whom a letter goes to, "Hello both", "Dear Ben", or ends it, "Kind regards": it names nothing.
 // "Hi beam" is no greeting: what follows is a name, or a word for several people. From memory, no source.
 func IsGreeting(text string) bool {
+	if IsMailHead(text) {
+		return true
+	}
 	const most = 4 // words (no source)
 	all := strings.Fields(strings.TrimRight(text, ",.!"))
 	if len(all) == 0 || len(all) > most {
@@ -33,6 +36,21 @@ func IsGreeting(text string) bool {
 		return len(all) < 3
 	case "kind", "best", "beste", "warm", "viele", "schone":
 		return len(all) > 1 && slices.Contains([]string{"regards", "wishes", "grusse"}, word(1))
+	}
+	return false
+}
+
+// IsMailHead reports whether a line is of the head of a letter: "From: Ines", "Subject: the loom".
+func IsMailHead(text string) bool {
+	word, says, ok := strings.Cut(table.Fold(text), ": ")
+	if !ok || says == "" {
+		return false
+	}
+	switch word {
+	case "subject", "betreff", "oggetto", "objet", "asunto", "onderwerp", "cc", "sent", "gesendet":
+		return true
+	case "from", "to", "von", "an", "da", "van", "aan":
+		return !strings.ContainsAny(says, "0123456789")
 	}
 	return false
 }

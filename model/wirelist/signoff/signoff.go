@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/prose"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
@@ -20,7 +21,7 @@ func Is(r table.Row) bool {
 		return false // most rows
 	}
 	f := table.Fold(first)
-	if isPageMark(f) || isMailHead(r, f) || n < 3 && isLegend(r, f) || tellsSigns(r, f) {
+	if isPageMark(f) || r.Line < 9 && prose.IsMailHead(first) && !holdsEnd(r) || n < 3 && isLegend(r, f) || tellsSigns(r, f) {
 		return true
 	}
 	word, rest, _ := name.CutWord(f)
@@ -176,24 +177,4 @@ func IsRevisionHead(r table.Row) bool {
 		}
 	}
 	return rev && day
-}
-
-// isMailHead reports whether a row is a line at the head of a letter: who wrote it to whom, and of what.
-//
-//	From: Ines at the apiary
-//	Subject: the wires
-func isMailHead(r table.Row, folded string) bool {
-	const most = 8 // lines of such a head (no source)
-	word, says, ok := strings.Cut(folded, ": ")
-	if !ok || r.Line > most || says == "" || holdsEnd(r) {
-		return false
-	}
-	switch word {
-	case "subject", "betreff", "oggetto", "objet", "asunto", "onderwerp", "re", "aw", "cc", "sent", "gesendet":
-		return true
-	case "from", "to", "von", "an", "de", "a", "da", "van", "aan":
-		n, _ := r.Filled()
-		return n == 1 && !strings.ContainsAny(says, "0123456789")
-	}
-	return false
 }
