@@ -18,7 +18,7 @@ import (
 //	Rudder    | A     | B     | C     | D
 func lines(h shape.Headings, rows []table.Row) (made []table.Row, n int) {
 	head := rows[0]
-	if len(head.Cells) < 3 || !headsNodes(head.Cells[0]) {
+	if len(head.Cells) < 3 || head.Cells[0] == "" || !headsNodes(head.Cells[0]) {
 		return nil, 0
 	}
 	var of, beside []int
@@ -88,6 +88,9 @@ func cellAt(r table.Row, i int) string {
 
 // headsNodes reports whether a heading is of devices that hang on a bus, one a row. From memory, no source.
 func headsNodes(head string) bool {
+	if !value.IsLetter(head[0]) || strings.ContainsAny(head, "0123456789:") {
+		return false // as most cells of most rows
+	}
 	w := name.Words(table.Fold(head))
 	return len(w) > 0 && len(w) < 4 && slices.ContainsFunc(w, func(w string) bool {
 		switch w = strings.TrimSuffix(w, "s"); w {

@@ -153,7 +153,10 @@ func cellOf(r table.Row, i int) string {
 
 // isPole reports whether a heading is a pole of a circuit. Common practice, no source.
 func isPole(head string) bool {
-	switch strings.Join(name.Words(table.Fold(head)), " ") {
+	if len(head) > longestPole {
+		return false // as most cells of most rows
+	}
+	switch strings.Trim(table.Fold(head), " .:,;()[]") {
 	case "live", "line", "hot", "cold", "neutral", "earth", "ground", "gnd", "l", "n", "pe", "l1", "l2", "l3", "screen", "shield", "return",
 		"plus", "minus", "positive", "negative", "pos", "neg", "feed", "supply", "signal", "common", "com", "phase", "neutre", "terre",
 		"masse", "erde", "null", "nulleiter", "schutzleiter", "aussenleiter", "fase", "neutro", "terra", "tierra", "massa", "fas", "nolla",
@@ -163,3 +166,6 @@ func isPole(head string) bool {
 	}
 	return head == "+" || head == "-" || head == "−" || head == "–"
 }
+
+// longestPole is how long the name of a pole is at most.
+const longestPole = 14
