@@ -169,3 +169,23 @@ func TestASheetIsKept(t *testing.T) {
 		t.Error("the sheet of another harness is kept")
 	}
 }
+
+// A variant that turns the other way says nothing of a lay-up that is proposed, though the file says how the branch is made; one with a
+// spare more says where it lies, in a branch of one layer, too.
+func TestWhatAVariantSaysOfLayers(t *testing.T) {
+	s := calctest.Built(t, calctest.OneSize(12, "22", "length_mm = 500.0\nmake = \"laid\"\n"))
+	s = calc.Complete(s.H, s.Base, s)
+	other := model.HandLeft
+	if hand(other).present(s, 0) {
+		other = model.HandRight
+	}
+	a, err := Aside(s, 0, Value{change: hand(other)})
+	if err != nil || a.Make.Set || a.Layers != nil || a.Outer.V != other {
+		t.Errorf("%v: %+v", err, a)
+	}
+	s = equals(t, 3, 4, "make = \"twisted\"\n"+layersOf([3]any{0, 2, ""}))
+	a, err = Aside(s, 0, Value{change: spare(1)})
+	if err != nil || len(a.Layers) != 1 || len(a.Layers[0].Of) != 4 || a.Make.V != model.MakeTwisted || a.Spares.V != 1 {
+		t.Errorf("%v: %+v", err, a)
+	}
+}
