@@ -11,6 +11,7 @@ import (
 	"contralay/calc/phase/wires"
 	"contralay/calc/sheet"
 	"contralay/model"
+	"contralay/model/unit"
 )
 
 // What saves typing where a loom repeats itself: like legs, like banks, like
@@ -198,15 +199,15 @@ func repeat(s *sheet.Sheet, terms map[int]int, splices, places map[string]string
 		if text == "" && wires.Capped(w) {
 			return "", false, nil
 		}
-		e, ok := s.Index.End(text)
+		e, _ := s.Index.End(text)
 		t, known := s.Index.Termination[e.Termination]
 		switch {
-		case ok && e.Splice != "":
+		case e.Splice != "":
 			if n, is := splices[e.Splice]; is {
 				return n, true, nil
 			}
 			return text, false, nil
-		case !ok || !known:
+		case !known:
 			return "", false, fmt.Errorf("wire %s has an end that leads nowhere: %q", w.ID, text)
 		}
 		if n, is := terms[t]; is {
@@ -286,12 +287,12 @@ func repeat(s *sheet.Sheet, terms map[int]int, splices, places map[string]string
 // termination of the set, or both on its splices or beyond them.
 func touches(s *sheet.Sheet, w *model.Wire, terms map[int]int, splices map[string]string) bool {
 	for _, text := range []string{w.From.V, w.To.V} {
-		e, ok := s.Index.End(text)
+		e, _ := s.Index.End(text)
 		t, known := s.Index.Termination[e.Termination]
-		if _, in := terms[t]; ok && known && in {
+		if _, in := terms[t]; known && in {
 			return true
 		}
-		if _, in := splices[e.Splice]; ok && e.Splice != "" && in {
+		if _, in := splices[e.Splice]; in {
 			return true
 		}
 	}
@@ -349,12 +350,12 @@ func LaidLike(s *sheet.Sheet, like, to int) ([]model.Layer, bool) {
 		return nil, false
 	}
 	type class struct {
-		size string
+		size unit.Millimetre
 		unit bool
 	}
 	kind := func(id string) class {
 		c, _ := s.Index.Component(id)
-		return class{size: strconv.FormatFloat(float64(s.Dia(id).Nominal), 'g', -1, 64), unit: c.Unit}
+		return class{size: s.Dia(id).Nominal, unit: c.Unit}
 	}
 	pool := map[class][]string{}
 	for _, id := range dst.Components {

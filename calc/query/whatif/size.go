@@ -115,7 +115,8 @@ func resized(s *sheet.Sheet, i int, sizes map[string]string) (trial, error) {
 	laid := offer.AsLaid(s)
 	for {
 		t := trial{built: calc.Build(given(laid, take), s.Base, s), lays: true, resized: true}
-		before, bad, most := len(take), map[int]string{}, 0.0
+		var most float64
+		before, bad := len(take), map[int]string{}
 		for k, to := range take {
 			if says := offer.Doubts(t.built, k); says != "" && thinner(s, k, to) {
 				bad[k], most = says, max(most, heat(t.built, k))
