@@ -2,6 +2,7 @@ package whatif
 
 import (
 	"fmt"
+	"maps"
 	"slices"
 	"strings"
 	"testing"
@@ -9,6 +10,7 @@ import (
 	"contralay/calc"
 	"contralay/calc/calctest"
 	"contralay/calc/phase/bundle"
+	"contralay/calc/phase/planning"
 	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/unit"
@@ -126,8 +128,13 @@ func TestHowAVariantIsMade(t *testing.T) {
 			t.Errorf("%+v: %+v", c, b)
 		}
 	}
+	// One layer is a lay-up, too.
+	h, _, err := Taken(s, 0, model.Aside{Letter: a, Make: twisted, Layers: []model.Layer{{Of: []string{"6", "5", "4", "3", "2", "1", "0"}}}})
+	if b := h.Branches[0]; err != nil || b.Make != twisted || len(b.Layers) != 1 || b.Layers[0].Of[0] != "6" {
+		t.Errorf("%v: %+v", err, b)
+	}
 	// What is there already is no change, and what is asked for after it is made nevertheless.
-	h, _, err := Taken(s, 0, model.Aside{Letter: a, Spec: model.Some("AS22759/32"), Sizes: map[string]string{"22": "20"}})
+	h, _, err = Taken(s, 0, model.Aside{Letter: a, Spec: model.Some("AS22759/32"), Sizes: map[string]string{"22": "20"}})
 	if err != nil || h.Wires[3].Size != "20" || h.Wires[3].Spec != "AS22759/32" {
 		t.Errorf("%v: %+v", err, h.Wires[3])
 	}
@@ -187,5 +194,120 @@ func TestWhatAVariantSaysOfLayers(t *testing.T) {
 	a, err = Aside(s, 0, Value{change: spare(1)})
 	if err != nil || len(a.Layers) != 1 || len(a.Layers[0].Of) != 4 || a.Make.V != model.MakeTwisted || a.Spares.V != 1 {
 		t.Errorf("%v: %+v", err, a)
+	}
+}
+
+// Where units can lie in the centre together, they are asked for by that name and not by their number; a number up to three is of whatever
+// pieces lie best, one above of so many of one size. By hand: 22 AWG, of which the first make pairs U and V.
+func TestCentresOfUnits(t *testing.T) {
+	of := func(n, units int, layers string) *sheet.Sheet {
+		text := calctest.OneSize(n, "22", "length_mm = 500.0\n"+layers)
+		for k := range units {
+			text = strings.Replace(text, "[[branch]]", fmt.Sprintf("[[unit]]\nid = %q\nwires = [\"%d\", \"%d\"]\n[[branch]]",
+				[]string{"U", "V"}[k], 2*k, 2*k+1), 1)
+		}
+		return calctest.Built(t, text)
+	}
+	layer := func(of string, more string) string {
+		return "  [[branch.layer]]\n  of = [\"" + strings.Join(strings.Fields(of), "\", \"") + "\"]\n" + more
+	}
+	for _, c := range []struct {
+		name string
+		s    *sheet.Sheet
+		want string
+	}{
+		{"both units", of(10, 2, layer("U V", "")+layer("4 5 6 7 8 9", "")), "one three four five [units] built up"},
+		{"both units round one", of(10, 2, layer("4", "")+layer("U V 5 6 7 8 9", "")), "[one] three four five units built up"},
+		{"two wires", of(10, 2, layer("4 5", "")+layer("U V 6 7 8 9", "")), "one [two] three four five units built up"},
+		{"a unit and a wire", of(10, 2, layer("U 4", "")+layer("V 5 6 7 8 9", "")), "one [two] three four five units built up"},
+		{"one unit", of(10, 1, layer("U", "")+layer("2 3 4 5 6 7 8 9", "")), "two three four five [units] built up"},
+		{"one unit round two", of(10, 1, layer("2 3", "")+layer("U 4 5 6 7 8 9", "")), "[two] three four five units built up"},
+		{"one pinned", of(10, 2, layer("4", "  pinned = [\"4\"]\n")+layer("U V 5 6 7 8 9", "")), "[one] three four five built up"},
+		{"few wires", of(7, 2, layer("U", "")+layer("V 4 5 6", "")), "[one] three units"},
+		{"as few as three", of(5, 2, layer("U", "")+layer("V 4", "")), "[one] units"},
+	} {
+		if got := told(centres(c.s, 0)[0]); got != c.want {
+			t.Errorf("%s: %s, want %s", c.name, got, c.want)
+		}
+	}
+}
+
+// A number of a size is offered where the size has just so many, a mixed centre where at least three pieces run, of them three pinned at
+// most; what a centre is it is by one name alone.
+func TestCentresAtTheirEdges(t *testing.T) {
+	mixed := func(thick, thin int, branch string) *sheet.Sheet {
+		text := calctest.OneSize(thick+thin, "22", "length_mm = 500.0\n"+branch)
+		return calctest.Built(t, strings.Replace(text, "size = \"22\"", "size = \"16\"", thick))
+	}
+	for _, c := range []struct {
+		name string
+		s    *sheet.Sheet
+		want string
+	}{
+		{"three and four", mixed(3, 4, layersOf([3]any{0, 0, ""}, [3]any{1, 6, ""})), "[one] two three four mixed"},
+		{"all of a few", equals(t, 3, 3, "make = \"laid\"\n"+layersOf([3]any{0, 0, ""}, [3]any{1, 2, ""})), "[one] two"},
+		{"three mixed", mixed(2, 5, layersOf([3]any{0, 2, ""}, [3]any{3, 6, ""})), "one two three four five [mixed]"},
+		{"three pieces", mixed(1, 2, "make = \"laid\"\n"+layersOf([3]any{0, 0, ""}, [3]any{1, 2, ""})), "[one] two mixed"},
+		{"two pieces", mixed(1, 1, "make = \"laid\"\n"+layersOf([3]any{0, 0, ""}, [3]any{1, 1, ""})), "[one]"},
+		{"three pinned", mixed(3, 4, layersOf([3]any{0, 2, "  pinned = [\"0\", \"1\", \"2\"]\n"}, [3]any{3, 6, ""})), "[three] mixed"},
+		{"four pinned", mixed(4, 4, layersOf([3]any{0, 3, "  pinned = [\"0\", \"1\", \"2\", \"3\"]\n"}, [3]any{4, 7, ""})), "[four]"},
+		{"one pinned of eight", mixed(1, 7, layersOf([3]any{0, 0, "  pinned = [\"0\"]\n"}, [3]any{1, 7, ""})), "[one] mixed built up"},
+	} {
+		if got := told(centres(c.s, 0)[0]); got != c.want {
+			t.Errorf("%s: %s, want %s", c.name, got, c.want)
+		}
+	}
+	s := equals(t, 9, 9, layersOf([3]any{0, 0, "  bind_mm = 0.8\n"}, [3]any{1, 8, ""}))
+	thin := equals(t, 9, 9, layersOf([3]any{0, 1, "  bind_mm = 0.8\n"}, [3]any{2, 8, ""}))
+	for _, c := range []struct {
+		core core
+		s    *sheet.Sheet
+		want bool
+	}{
+		{core{Kind: planning.BuiltCore}, s, true}, {core{Kind: planning.EqualCore, N: 1}, s, false}, {core{Kind: planning.MixedCore}, s, false},
+		{core{Kind: planning.CountCore, N: 1}, s, false}, {core{Kind: planning.UnitCore}, s, false},
+		{core{Kind: planning.BuiltCore}, thin, false}, {core{Kind: planning.EqualCore, N: 2}, thin, true},
+	} {
+		if got := c.core.present(c.s, 0); got != c.want {
+			t.Errorf("%+v of %v: %v", c.core, c.s.Branches[0].As[0].Of, got)
+		}
+	}
+}
+
+// A specification whose OD nobody gave has all sizes, and cannot be laid: a variant of it is not taken up, and says why.
+func TestAVariantThatCannotBeLaid(t *testing.T) {
+	s := equals(t, seven, 7, roundOne("", ""))
+	cat := *s.Cat
+	cat.Wires = maps.Clone(cat.Wires)
+	e, _ := cat.Wire("AS22759/32", "22")
+	e.Spec, e.OverMM = "own", 0
+	cat.Wires[e.Key()] = e
+	s = calc.Build(s.H, &cat, nil)
+	const want = "the OD of 0 is not known"
+	h, gone, err := Taken(s, 0, model.Aside{Spec: model.Some("own")})
+	if err == nil || err.Error() != want || h != s.H || gone != nil {
+		t.Errorf("%v, gone %v", err, gone)
+	}
+	if h, err := Changed(s, 0, Value{change: spec("own")}); err == nil || err.Error() != want || h != s.H {
+		t.Errorf("%v", err)
+	}
+}
+
+// Fillers of the old size do not stay where a variant asks for a specification and for a spare: both are one change of the lay-up.
+func TestAVariantOfTwoChanges(t *testing.T) {
+	s := equals(t, 12, 14, layersOf([3]any{0, 0, ""}, [3]any{1, 5, "  fillers = 1\n  filler_mm = 1.07\n"}, [3]any{6, 11, ""}))
+	h, _, err := Taken(s, 0, model.Aside{Spec: model.Some("AS22759/34"), Spares: model.Some(1)})
+	if err != nil || len(h.Wires) != 13 || h.Wires[0].Spec != "AS22759/34" {
+		t.Fatalf("%v, %d wires", err, len(h.Wires))
+	}
+	for k, l := range h.Branches[0].Layers {
+		if l.FillerMM.V == 1.07 {
+			t.Errorf("layer %d has fillers of 1.07 mm: %+v", k, l)
+		}
+	}
+	// Of the spare alone they stay: it finds room outside of them.
+	h, _, err = Taken(s, 0, model.Aside{Spares: model.Some(1)})
+	if err != nil || h.Branches[0].Layers[1].FillerMM.V != 1.07 || len(h.Branches[0].Layers[2].Of) != 7 {
+		t.Errorf("%v: %+v", err, h.Branches[0].Layers)
 	}
 }
