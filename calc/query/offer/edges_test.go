@@ -186,3 +186,27 @@ func TestMirroredOntoFewerJoints(t *testing.T) {
 		t.Errorf("%v %v", ids, err)
 	}
 }
+
+// Advice is for wires that carry something, are no spares, are known, lie somewhere and are rated by the sheet: each of the others fails in
+// one of these alone, is of 16 AWG, and is neither changed nor named. The first may become 24 AWG, the thinnest that the shop uses.
+func TestAdviceIsForWiresThatCanBeJudged(t *testing.T) {
+	s := calctest.Carrying(t, 60, "", []string{"22 0.5", "16 0.5", "16 0.5", "16 0.5", "16 0.5", "16 0.5"}, nil, "")
+	h := s.H.EditWire(1, func(w *model.Wire) { w.Amps = model.Opt[unit.Ampere]{} }).
+		EditWire(2, func(w *model.Wire) { w.Role = model.Some(model.RoleSpare) }).
+		EditWire(3, func(w *model.Wire) { w.Spec, w.From, w.To = "of nobody", model.Some("B:0"), model.Some("Y:0") }).
+		EditWire(4, func(w *model.Wire) { w.To = model.Some("nowhere") }).
+		EditWire(5, func(w *model.Wire) { w.Safety = model.Some(true) })
+	apart := *h // a wire that nobody knows leaves those beside it unjudged
+	apart.Terminations = append(slices.Clone(h.Terminations), model.Termination{ID: "B"}, model.Termination{ID: "Y"})
+	apart.Branches = append(slices.Clone(h.Branches), model.Branch{ID: "T2", From: "B", To: "Y", LengthMM: 300})
+	s = calc.Complete(&apart, s.Cat, nil)
+	changes, is, none := Advise(s)
+	if want := []Change{{0, "22", "24"}}; !slices.Equal(changes, want) || len(none) != 0 || is.Wires[0].Size != "24" {
+		t.Errorf("%+v, none for %v; want %+v", changes, none, want)
+	}
+	for k := range s.H.Wires {
+		if size, ok := SmallestThatDoes(s, k); ok != (k == 0 || k == 2) {
+			t.Errorf("wire %d: %q does, %v", k, size, ok)
+		}
+	}
+}

@@ -255,7 +255,8 @@ func branchSurface(e why.Explainer, f why.Figure) (why.Why, bool) {
 			why.LookUp("emissivity", float64(heat.Emissivity), why.Times,
 				catalogue.Origin{Source: "common practice", Standing: catalogue.Practice})},
 		Formula: func(in []float64) float64 {
-			lo, hi := in[0], in[0]+2000
+			lo := in[0]
+			hi := lo + 2000
 			for range 80 {
 				t := (lo + hi) / 2
 				if float64(heat.Surface(unit.Millimetre(in[2]), unit.Celsius(t), unit.Celsius(in[0]), unit.Ratio(in[3]),
