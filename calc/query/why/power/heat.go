@@ -154,10 +154,10 @@ func branchHottest(e why.Explainer, f why.Figure) (why.Why, bool) {
 // balanceOf is a branch's section in balance, as it was solved.
 func balanceOf(e why.Explainer, id string) (i int, b *sheet.Branch, sec heat.Section, wires []current.Conductor, r heat.Result, ok bool) {
 	i, _, b, ok = e.BranchAt(id)
-	if !ok || !b.Warm.Known {
-		return i, b, sec, nil, r, false
+	if ok = ok && b.Warm.Known; ok {
+		sec, wires, ok = current.SectionOf(e.Sheet, i)
 	}
-	if sec, wires, ok = current.SectionOf(e.Sheet, i); ok {
+	if ok {
 		r, ok = b.Warm.Rays.Solve(sec)
 	}
 	return i, b, sec, wires, r, ok
