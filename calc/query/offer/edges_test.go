@@ -9,6 +9,7 @@ import (
 	"contralay/calc"
 	"contralay/calc/calctest"
 	"contralay/calc/formula/plan"
+	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/catalogue"
 	"contralay/model/unit"
@@ -208,5 +209,193 @@ func TestAdviceIsForWiresThatCanBeJudged(t *testing.T) {
 		if size, ok := SmallestThatDoes(s, k); ok != (k == 0 || k == 2) {
 			t.Errorf("wire %d: %q does, %v", k, size, ok)
 		}
+	}
+}
+
+// Where nothing is proposed the harness is as laid as it is; what waits for its lay-up is left to wait.
+func TestAsLaidWhereNothingIsProposed(t *testing.T) {
+	s := calctest.Built(t, calctest.OneSize(3, "22", "length_mm = 500.0\n  [[branch.layer]]\n  of = [\"0\", \"1\", \"2\"]\n"))
+	if h := AsLaid(s); h != s.H {
+		t.Errorf("%+v", h.Branches[0])
+	}
+	s.Branches[0].Proposed, s.Branches[0].As = true, nil
+	if h := AsLaid(s); h != s.H {
+		t.Errorf("nothing is written: %+v", h.Branches[0])
+	}
+}
+
+// Pieces of one diameter are laid in the order in which they are asked for: of A, of 10 g/m, two, and of B, of 20, five. One round which six
+// lie weighs 10 + (10 + 5 · 20) · 1.0151 g, by the take-up of six round one; a piece more than was asked for is of the last.
+func TestPlannedInTheOrderOfPieces(t *testing.T) {
+	cat := &catalogue.Catalogue{Wires: map[catalogue.WireKey]catalogue.Wire{}}
+	for spec, gram := range map[string]unit.GramPerMetre{"A": 10, "B": 20} {
+		w := catalogue.Wire{Spec: spec, Size: "22", OverMM: 1, GramPerM: gram}
+		cat.Wires[w.Key()] = w
+	}
+	p := plan.Plan{Layers: []plan.Layer{{Sizes: []unit.Millimetre{1}, N: []int{1}}, {Sizes: []unit.Millimetre{1}, N: []int{6}}}}
+	for _, n := range []int{5, 4} {
+		b, ok := Planned(p, []Piece{{Spec: "A", Size: "22", OverMM: 1, N: 2}, {Spec: "B", Size: "22", OverMM: 1, N: n}}, model.Rules{}, cat)
+		if !ok {
+			t.Fatal("no branch")
+		}
+		calctest.Near(t, "mass", float64(b.Gram.V), 10+110*1.0151, 0.2)
+	}
+	thin := plan.Plan{Layers: []plan.Layer{{Sizes: []unit.Millimetre{0.5}, N: []int{1}, CentreMM: 0.9}}}
+	if b, ok := Planned(thin, []Piece{{OverMM: 0.5, N: 1}}, model.Rules{}, cat); !ok || b.As[0].BindMM.V != 0.4 {
+		t.Errorf("%v %+v", ok, b)
+	}
+}
+
+// Like a branch is laid only one that is laid; what its layers name beside the pieces that run through it has no like.
+func TestLaidLikeWhatIsLaid(t *testing.T) {
+	h := &model.Harness{Branches: []model.Branch{{ID: "A"}, {ID: "B"}}}
+	s := &sheet.Sheet{H: h}
+	for _, w := range []string{"a", "b", "x"} {
+		h.Wires = append(h.Wires, model.Wire{ID: w})
+		s.Wires = append(s.Wires, sheet.Wire{Dia: sheet.Dia{Nominal: 1}})
+	}
+	s.Index = model.NewIndex(h)
+	for _, c := range []struct {
+		mk   model.Make
+		as   []string
+		want bool
+	}{{model.MakeLaid, []string{"a"}, true}, {model.MakeTwisted, []string{"a"}, false}, {model.MakeLaid, []string{"a", "x"}, false},
+		{model.MakeLaid, nil, false}} {
+		src := sheet.Branch{Make: c.mk, Components: []string{"a"}}
+		if c.as != nil {
+			src.As = []model.Layer{{Of: c.as}}
+		}
+		s.Branches = []sheet.Branch{src, {Components: []string{"b"}}}
+		if got, ok := LaidLike(s, 0, 1); ok != c.want || ok && fmt.Sprint(got[0].Of) != "[b]" || !ok && got != nil {
+			t.Errorf("%+v: %v %v", c, got, ok)
+		}
+	}
+}
+
+// A bank of as many ends and another number of splices is not alike; one on which nothing is wired is not offered, and where a spare is
+// planned none is.
+func TestBanksByWhatIsOnThem(t *testing.T) {
+	text := star(t, "2w", "2", "2")
+	s := calctest.Built(t, text)
+	if got := LikeBanks(s, 1); fmt.Sprint(got) != "[0]" {
+		t.Errorf("like B1 are %v", got)
+	}
+	if s.Terms[1].Spare = 1; LikeBanks(s, 1) != nil {
+		t.Error("a spare is there already")
+	}
+	s = calctest.Built(t, strings.Replace(deep1, "[[splice]]\nid = \"SB\"\nat = \"R\"\n", "", 1))
+	h, ids, err := Mirrored(s, 1, 2)
+	if err == nil || err.Error() != "the banks of L and R are not alike" || h != s.H || ids != nil {
+		t.Errorf("%v %v", ids, err)
+	}
+	if _, ids, err = Mirrored(calctest.Built(t, deep1), 1, 2); err != nil || len(ids) != 1 {
+		t.Errorf("%v %v", ids, err)
+	}
+}
+
+// deep1 is two legs with a joint, a splice and an end each; the left end is wired to its splice.
+const deep1 = `format = 1
+[[termination]]
+id = "P"
+[[termination]]
+id = "A"
+cavities = ["1"]
+[[termination]]
+id = "B"
+cavities = ["1"]
+[[breakout]]
+id = "J"
+[[breakout]]
+id = "L"
+[[breakout]]
+id = "R"
+[[splice]]
+id = "SA"
+at = "L"
+[[splice]]
+id = "SB"
+at = "R"
+[[wire]]
+id = "1"
+from = "SA"
+to = "A:1"
+spec = "AS22759/32"
+size = "22"
+[[branch]]
+id = "T"
+from = "P"
+to = "J"
+length_mm = 100
+[[branch]]
+id = "L"
+from = "J"
+to = "L"
+length_mm = 100
+[[branch]]
+id = "R"
+from = "J"
+to = "R"
+length_mm = 100
+[[branch]]
+id = "LA"
+from = "L"
+to = "A"
+length_mm = 100
+[[branch]]
+id = "RB"
+from = "R"
+to = "B"
+length_mm = 100
+`
+
+// Where a datum lies by hand: a part of 20 mm and its boot of 30; not where one of the two is not known. A length that would come to
+// nothing stays; one of half a millimetre is a length.
+func TestDatumByHand(t *testing.T) {
+	for _, c := range []struct {
+		part      model.Opt[unit.Millimetre]
+		boot      string
+		grommet   bool
+		lip       bool
+		at, atLip unit.Millimetre
+	}{{model.Some[unit.Millimetre](20), "b", true, true, 20, 50}, {model.Some[unit.Millimetre](20), "short", true, true, 20, 20.5},
+		{model.Some[unit.Millimetre](20), "none", true, false, 20, 0}, {model.Some[unit.Millimetre](20), "flat", true, false, 20, 0},
+		{model.Opt[unit.Millimetre]{}, "b", false, false, 0, 0}} {
+		h := &model.Harness{Terminations: []model.Termination{{ID: "P", PartMM: c.part, Boot: model.Some(c.boot)}}}
+		s := &sheet.Sheet{H: h, Cat: &catalogue.Catalogue{Boots: map[string]catalogue.Boot{"b": {ID: "b", LengthMM: 30},
+			"short": {ID: "short", LengthMM: 0.5}, "flat": {ID: "flat"}}}}
+		if at, ok := DatumAt(s, 0, model.DatumGrommet); ok != c.grommet || ok && at != c.at {
+			t.Errorf("%+v: the grommet at %v, %v", c, at, ok)
+		}
+		if at, ok := DatumAt(s, 0, model.DatumBootLip); ok != c.lip || ok && at != c.atLip {
+			t.Errorf("%+v: the lip at %v, %v", c, at, ok)
+		}
+	}
+	for length, want := range map[unit.Millimetre]unit.Millimetre{20: 20, 20.5: 0.5, 100: 80} {
+		s := calctest.Built(t, calctest.OneSize(3, "22", fmt.Sprintf("length_mm = %g\n", float64(length))))
+		h := s.H.EditTermination(0, func(t *model.Termination) {
+			t.PartMM, t.Datum = model.Some[unit.Millimetre](20), model.Some(model.DatumMatingFace)
+		})
+		h, converted := Redatum(calc.Build(h, s.Cat, nil), 0, model.DatumShellRear)
+		if got := h.Branches[0].LengthMM; got != want || converted != (want != length) || h.Terminations[0].Datum.V != model.DatumShellRear {
+			t.Errorf("%v mm becomes %v, %v; want %v", length, got, converted, want)
+		}
+	}
+}
+
+// A wire from a splice has no substitute, whatever else begins there; and of connectors with as many free cavities the first has the spare
+// with one end, none where none is free.
+func TestNoSubstituteFromASplice(t *testing.T) {
+	s := between(t, "w S B:1 22", "x S B:2 22 spare")
+	if got := Substitutes(s, 0); got != nil {
+		t.Errorf("%+v", got)
+	}
+	if got, ok := DeadEnd(s, 2, 0); !ok || got.From != "A:1" || got.CappedAt != "C" { // A and C have six free, A stands first
+		t.Errorf("%+v %v", got, ok)
+	}
+	for k := range s.Terms {
+		s.Terms[k].Free = nil
+	}
+	if got, ok := DeadEnd(s, 2, 0); ok || got.From != "" {
+		t.Errorf("%+v %v", got, ok)
 	}
 }
