@@ -311,3 +311,56 @@ func TestAVariantOfTwoChanges(t *testing.T) {
 		t.Errorf("%v: %+v", err, h.Branches[0].Layers)
 	}
 }
+
+// A spare that is pinned, or that a wire comes back by, stays: with one of each among three there are two at least, and three now.
+func TestSparesThatStay(t *testing.T) {
+	text := calctest.OneSize(8, "22", "length_mm = 500.0\n"+layersOf([3]any{0, 0, ""}, [3]any{1, 7, "  pinned = [\"7\"]\n"}), 9)
+	for _, id := range []string{"5", "6", "7"} {
+		text = strings.Replace(text, "id = \""+id+"\"\n", "id = \""+id+"\"\nrole = \"spare\"\n", 1)
+	}
+	text = strings.Replace(text, "id = \"0\"\n", "id = \"0\"\nreturn = \"5\"\n", 1)
+	s := calctest.Built(t, text)
+	if got := told(spares(s, 0)[0]); got != "2 [3] 4" {
+		t.Error(got)
+	}
+	all, free := sparesIn(s, 0)
+	if fmt.Sprint(all) != "[5 6 7]" || fmt.Sprint(free) != "[6]" {
+		t.Errorf("%v, of them free %v", all, free)
+	}
+}
+
+// The thinnest and the thickest size of a specification have neighbours on one side. Of ten sizes at once there are more values than are
+// asked for: the nearest forty.
+func TestFortyValuesAtMost(t *testing.T) {
+	const rules = "format = 1\n[rules]\nsize_min = \"30\"\n"
+	text := calctest.OneSize(20, "22", "length_mm = 500.0\n"+layersOf([3]any{0, 0, ""}, [3]any{1, 19, ""}))
+	text = strings.Replace(text, "format = 1\n", rules, 1)
+	for k, z := range []string{"30", "28", "26", "24", "20", "18", "16", "14", "12"} {
+		id := fmt.Sprintf("id = \"%d\"\n", k)
+		at := strings.Index(text, id)
+		text = text[:at] + strings.Replace(text[at:], "size = \"22\"", "size = \""+z+"\"", 1)
+	}
+	s := calctest.Built(t, text)
+	total := 0
+	for _, k := range Kinds(s, 0) {
+		total += len(k.Values)
+	}
+	if total != 40 {
+		t.Errorf("%d values", total)
+	}
+	of := sizes(s, 0)
+	if len(of) != 10 || told(of[0]) != "[30] 28 26" || told(of[9]) != "16 14 [12]" {
+		t.Errorf("%d sizes, %s to %s", len(of), told(of[0]), told(of[len(of)-1]))
+	}
+}
+
+// A branch is concerned by itself, by its wires and their units, and by the cavities where they end; not by a splice.
+func TestWhatConcernsABranch(t *testing.T) {
+	text := strings.Replace(calctest.OneSize(3, "22", "length_mm = 500.0\n"), "[[branch]]",
+		"[[unit]]\nid = \"U\"\nwires = [\"1\", \"2\"]\n[[branch]]", 1)
+	got := concerns(calctest.Built(t, text), 0)
+	want := []string{"0", "1", "2", "A:0", "A:1", "A:2", "T1", "U", "Z:0", "Z:1", "Z:2"}
+	if all := slices.Sorted(maps.Keys(got)); !slices.Equal(all, want) {
+		t.Errorf("%v, want %v", all, want)
+	}
+}
