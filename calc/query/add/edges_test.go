@@ -63,7 +63,8 @@ func TestADrainInTheMiddle(t *testing.T) {
 func TestWhatHasNoPlaceIsTold(t *testing.T) {
 	rows := []catalogue.DeviceCavity{rowOf("1", "A"), rowOf("2", "A"), rowOf("", "A")}
 	small := "[[termination]]\nid = \"C\"\ncavities = [\"1\", \"2\"]\n"
-	a := owned(t, small+"[[branch]]\nid = \"T3\"\nfrom = \"C\"\nto = \"J1\"\nlength_mm = 100.0\n", rows, DevicesAsk{Count: 1, Controller: "C"})
+	a := owned(t, small+"[[branch]]\nid = \"T3\"\nfrom = \"C\"\nto = \"J1\"\nlength_mm = 100.0\n", rows, DevicesAsk{Count: 1,
+		Controller: "C"})
 	want := fmt.Sprintf("The drain of %s has no cavity at its other end: join it there, or to the shell", a.H.Units[0].ID)
 	if got := says(a, Missing, "drain_from"); got != want || a.H.Units[0].DrainFrom.Set || a.H.Units[0].DrainTo.V != "cut" {
 		t.Errorf("%q, want %q: %+v", got, want, a.H.Units[0])
@@ -80,7 +81,8 @@ func TestWhatHasNoPlaceIsTold(t *testing.T) {
 // Two that are on for half of the time in turn are one that is always on: 7 A through their feed, without a duty. Of four and eight it is
 // said how many are on at once: 4 · 3.5 ÷ 15 = 0.93, so one, and 8 · 3.5 ÷ 15 = 1.87, so two.
 func TestInTurnWithoutAPause(t *testing.T) {
-	coil := catalogue.DeviceCavity{Cavity: "1", What: "feed", Role: "power", Far: "controller", Feed: "coils", Size: "20", Amps: 7, OnS: 0.005,
+	coil := catalogue.DeviceCavity{Cavity: "1", What: "feed", Role: "power", Far: "controller", Feed: "coils", Size: "20", Amps: 7,
+		OnS:     0.005,
 		PeriodS: 0.010}
 	a := owned(t, "", []catalogue.DeviceCavity{coil}, DevicesAsk{Count: 2, Controller: "P2"})
 	if len(a.H.Splices) != 1 {
@@ -108,12 +110,13 @@ func TestInTurnWithoutAPause(t *testing.T) {
 // A wire goes into the room of a layer that it closes: a sixth of 22 AWG round one, and not one of 2 where no layer may be lifted by more
 // than 0.05, which begins a layer. One that has no way holds up none of those after it.
 func TestOneMoreIntoATrunkOfSix(t *testing.T) {
-	more := "[[termination]]\nid = \"X\"\ncavities = [\"1\"]\n[[termination]]\nid = \"C\"\ncavities = [\"1\", \"2\", \"3\", \"4\", \"5\", " +
-		"\"6\", \"7\"]\n"
+	more := "[[termination]]\nid = \"X\"\ncavities = [\"1\"]\n[[termination]]\nid = \"C\"\ncavities = [\"1\", \"2\", \"3\", " +
+		"\"4\", \"5\", \"6\", \"7\"]\n"
 	for k := range 6 {
 		more += fmt.Sprintf("[[wire]]\nid = \"w%d\"\nfrom = \"C:%d\"\nto = \"P1:%d\"\nspec = \"AS22759/32\"\nsize = \"22\"\n", k, k+1, k+1)
 	}
-	more += "[rules]\nlift_tight = 0.05\n[[branch]]\nid = \"T3\"\nfrom = \"C\"\nto = \"J1\"\nlength_mm = 300.0\nmake = \"laid\"\n  [[branch.layer]]\n  of = [\"w0\"]\n" +
+	more += "[rules]\nlift_tight = 0.05\n[[branch]]\nid = \"T3\"\nfrom = \"C\"\nto = \"J1\"\nlength_mm = 300.0\n" +
+		"make = \"laid\"\n  [[branch.layer]]\n  of = [\"w0\"]\n" +
 		"  [[branch.layer]]\n  of = [\"w1\", \"w2\", \"w3\", \"w4\", \"w5\"]\n"
 	for size, want := range map[string]string{"22": "w0, w1 w2 w3 w4 w5 w7", "2": "w0, w1 w2 w3 w4 w5, w7"} {
 		lost, is := rowOf("1", ""), rowOf("2", "")

@@ -148,7 +148,8 @@ func TestSaysTheLesserOfTwoThatAreAsNear(t *testing.T) {
 			t.Errorf("%d is thicker than %d", n, as)
 		}
 	}
-	if got := s.odd(unit.MM); len(got) != 1 || !strings.HasPrefix(got[0], "4 wires of size 22 come out thicker than 5: 5.5 mm against 5.4 mm.") {
+	if got := s.odd(unit.MM); len(got) != 1 || !strings.HasPrefix(got[0],
+		"4 wires of size 22 come out thicker than 5: 5.5 mm against 5.4 mm.") {
 		t.Errorf("%q", got)
 	}
 }

@@ -224,8 +224,8 @@ func TestAsLaidWhereNothingIsProposed(t *testing.T) {
 	}
 }
 
-// Pieces of one diameter are laid in the order in which they are asked for: of A, of 10 g/m, two, and of B, of 20, five. One round which six
-// lie weighs 10 + (10 + 5 · 20) · 1.0151 g, by the take-up of six round one; a piece more than was asked for is of the last.
+// Pieces of one diameter are laid in the order in which they are asked for: of A, of 10 g/m, two, and of B, of 20, five. One round which
+// six lie weighs 10 + (10 + 5 · 20) · 1.0151 g, by the take-up of six round one; a piece more than was asked for is of the last.
 func TestPlannedInTheOrderOfPieces(t *testing.T) {
 	cat := &catalogue.Catalogue{Wires: map[catalogue.WireKey]catalogue.Wire{}}
 	for spec, gram := range map[string]unit.GramPerMetre{"A": 10, "B": 20} {
@@ -376,7 +376,8 @@ func TestDatumByHand(t *testing.T) {
 			t.PartMM, t.Datum = model.Some[unit.Millimetre](20), model.Some(model.DatumMatingFace)
 		})
 		h, converted := Redatum(calc.Build(h, s.Cat, nil), 0, model.DatumShellRear)
-		if got := h.Branches[0].LengthMM; got != want || converted != (want != length) || h.Terminations[0].Datum.V != model.DatumShellRear {
+		if got := h.Branches[0].LengthMM; got != want || converted != (want != length) ||
+			h.Terminations[0].Datum.V != model.DatumShellRear {
 			t.Errorf("%v mm becomes %v, %v; want %v", length, got, converted, want)
 		}
 	}

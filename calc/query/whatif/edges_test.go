@@ -129,7 +129,8 @@ func TestHowAVariantIsMade(t *testing.T) {
 		}
 	}
 	// One layer is a lay-up, too.
-	h, _, err := Taken(s, 0, model.Aside{Letter: a, Make: twisted, Layers: []model.Layer{{Of: []string{"6", "5", "4", "3", "2", "1", "0"}}}})
+	h, _, err := Taken(s, 0, model.Aside{Letter: a, Make: twisted, Layers: []model.Layer{{Of: []string{"6", "5", "4", "3", "2",
+		"1", "0"}}}})
 	if b := h.Branches[0]; err != nil || b.Make != twisted || len(b.Layers) != 1 || b.Layers[0].Of[0] != "6" {
 		t.Errorf("%v: %+v", err, b)
 	}
@@ -264,7 +265,8 @@ func TestCentresAtTheirEdges(t *testing.T) {
 		s    *sheet.Sheet
 		want bool
 	}{
-		{core{Kind: planning.BuiltCore}, s, true}, {core{Kind: planning.EqualCore, N: 1}, s, false}, {core{Kind: planning.MixedCore}, s, false},
+		{core{Kind: planning.BuiltCore}, s, true}, {core{Kind: planning.EqualCore, N: 1}, s, false},
+		{core{Kind: planning.MixedCore}, s, false},
 		{core{Kind: planning.CountCore, N: 1}, s, false}, {core{Kind: planning.UnitCore}, s, false},
 		{core{Kind: planning.BuiltCore}, thin, false}, {core{Kind: planning.EqualCore, N: 2}, thin, true},
 	} {
