@@ -75,8 +75,9 @@ func (d *devices) joins(r int, f plannedFeed, n int) bool {
 		return unit.CircularMil(math.Round(float64(e.AreaMM2.CircularMils())))
 	}
 	parts := ends.SpliceParts(d.s)
-	near, far := join.Side{mils(f.is)}, slices.Repeat(join.Side{mils(d.sizeOf(r))}, n)
-	return len(parts) == 0 || near[0] == 0 || far[0] == 0 || slices.ContainsFunc(parts, func(p join.Part) bool { return p.Fits(near, far) })
+	one, each := mils(f.is), mils(d.sizeOf(r))
+	near, far := join.Side{one}, slices.Repeat(join.Side{each}, n)
+	return len(parts) == 0 || one == 0 || each == 0 || slices.ContainsFunc(parts, func(p join.Part) bool { return p.Fits(near, far) })
 }
 
 // tellNoSplice tells that no splice takes all the wires of a row, and how many one would take.

@@ -128,3 +128,16 @@ func one(t *testing.T, s *cliff.Strip, n int) cliff.Point {
 	}
 	return p
 }
+
+// Of two sizes of which there are as many the thinner is counted, in whatever order they are asked for; of three the commonest is.
+func TestTheThinnerOfTwoIsCounted(t *testing.T) {
+	for range 8 { // in whatever order they are gone through
+		for _, pieces := range [][]offer.Piece{{{OverMM: 2, N: 3}, {OverMM: 1, N: 3}}, {{OverMM: 1, N: 3}, {OverMM: 2, N: 3}},
+			{{OverMM: 0.5, N: 1}, {OverMM: 1, N: 3}, {OverMM: 2, N: 3}}} {
+			a, ok := cliff.OfPieces(plan.Ask{}, pieces, model.Rules{}, calctest.Catalogue(t))
+			if !ok || a.D != 1 || a.Now != 3 || a.Size != "1 mm" {
+				t.Errorf("%+v: %+v", pieces, a)
+			}
+		}
+	}
+}

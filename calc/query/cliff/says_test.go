@@ -3,6 +3,7 @@ package cliff
 import (
 	"regexp"
 	"slices"
+	"strings"
 	"testing"
 
 	"contralay/calc/sheet"
@@ -138,3 +139,17 @@ var tubes = regexp.MustCompile(` and (?:the next )?tube,? [^ .]+|, in tube [^ .]
 
 // Untubed is a sentence without what it says of the tube.
 func Untubed(text string) string { return tubes.ReplaceAllString(text, "") }
+
+// Of two counts that come out thicker than a greater one, as near to the present, the lesser is spoken of: 4 and 6 beside 5.
+func TestSaysTheLesserOfTwoThatAreAsNear(t *testing.T) {
+	s := strip(Wires, 4, 5, "", at{5.5, 3, 2, "3/8", 1}, at{5.4, 3, 2, "3/8", 0}, at{6.2, 3, 2, "3/8", 1}, at{6.0, 3, 2, "3/8", 1})
+	for n, want := range map[int]bool{4: true, 5: false, 6: true, 7: false} {
+		if as, _ := s.Fillable(n); (as > 0) != want {
+			t.Errorf("%d is thicker than %d", n, as)
+		}
+	}
+	if got := s.odd(unit.MM); len(got) != 1 || !strings.HasPrefix(got[0],
+		"4 wires of size 22 come out thicker than 5: 5.5 mm against 5.4 mm.") {
+		t.Errorf("%q", got)
+	}
+}

@@ -77,8 +77,8 @@ func Doubts(s *sheet.Sheet, k int) string {
 func endRefuses(s *sheet.Sheet, k int, size string) string {
 	w := &s.H.Wires[k]
 	for _, text := range []string{w.From.V, w.To.V} {
-		e, ok := s.Index.End(text)
-		if t, known := s.Index.Termination[e.Termination]; ok && known && !ends.Takes(s, t, e.Cavity, w.Spec, size) {
+		e, _ := s.Index.End(text)
+		if t, known := s.Index.Termination[e.Termination]; known && !ends.Takes(s, t, e.Cavity, w.Spec, size) {
 			return text
 		}
 	}
@@ -176,7 +176,8 @@ func settle(s *sheet.Sheet, want map[int]string) *sheet.Sheet {
 			h = h.EditWire(k, func(w *model.Wire) { w.Size = size })
 		}
 		t := calc.Build(h, s.Cat, s)
-		hot, bad := 0.0, map[int]bool{}
+		var hot float64
+		bad := map[int]bool{}
 		for k := range want {
 			if Doubts(t, k) != "" || thin(t, t.Wires[k].Entry) || endRefuses(t, k, want[k]) != "" {
 				bad[k], hot = true, math.Max(hot, madeBy(t, k))
@@ -203,10 +204,10 @@ func settle(s *sheet.Sheet, want map[int]string) *sheet.Sheet {
 	}
 }
 
-// madeBy is the heat a wire makes, W/m at 20 °C.
+// madeBy is the heat a wire makes, W/km at 20 °C.
 func madeBy(s *sheet.Sheet, k int) float64 {
 	c := &s.Wires[k]
-	return float64(c.Heats) * float64(c.Heats) * float64(c.Entry.OhmPerKm) / 1000
+	return float64(c.Heats) * float64(c.Heats) * float64(c.Entry.OhmPerKm)
 }
 
 // endSizes is the contact sizes at both ends of a wire.

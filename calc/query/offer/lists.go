@@ -21,9 +21,9 @@ type Substitute struct {
 
 // Substitutes are the spares that run between the same terminations as a wire.
 func Substitutes(s *sheet.Sheet, k int) []Substitute {
-	a, okA := s.Index.End(s.H.Wires[k].From.V)
-	b, okB := s.Index.End(s.H.Wires[k].To.V)
-	if !okA || !okB || a.Termination == "" || b.Termination == "" {
+	a, _ := s.Index.End(s.H.Wires[k].From.V)
+	b, _ := s.Index.End(s.H.Wires[k].To.V)
+	if a.Termination == "" || b.Termination == "" {
 		return nil
 	}
 	var out []Substitute
@@ -32,11 +32,8 @@ func Substitutes(s *sheet.Sheet, k int) []Substitute {
 		if j == k || w.Role.V != model.RoleSpare {
 			continue
 		}
-		x, ok1 := s.Index.End(w.From.V)
-		y, ok2 := s.Index.End(w.To.V)
-		if !ok1 || !ok2 {
-			continue
-		}
+		x, _ := s.Index.End(w.From.V)
+		y, _ := s.Index.End(w.To.V)
 		if x.Termination == b.Termination && y.Termination == a.Termination && a.Termination != b.Termination {
 			x, y = y, x
 		}

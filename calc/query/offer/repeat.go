@@ -11,6 +11,7 @@ import (
 	"contralay/calc/phase/wires"
 	"contralay/calc/sheet"
 	"contralay/model"
+	"contralay/model/unit"
 )
 
 // What saves typing where a loom repeats itself: like legs, like banks, like
@@ -24,8 +25,8 @@ func Like(s *sheet.Sheet, t int) []int {
 		return nil
 	}
 	for k := range s.H.Terminations {
-		// Where nothing is free there is no room for anything, which is soon told.
-		if k == t || len(s.Terms[k].Free) == 0 || !sameCavities(s, t, k) {
+		// Where nothing is free there is no room for anything, which is soon told. What t uses is not free at t itself.
+		if len(s.Terms[k].Free) == 0 || !sameCavities(s, t, k) {
 			continue
 		}
 		free := true
@@ -194,42 +195,42 @@ func repeat(s *sheet.Sheet, terms map[int]int, splices, places map[string]string
 		return place
 	}
 	// end is where the copy of an end goes: in the set, or out of it.
-	end := func(text string, w *model.Wire) (to string, inside bool, err error) {
+	end := func(text string, w *model.Wire) (to string, err error) {
 		if text == "" && wires.Capped(w) {
-			return "", false, nil
+			return "", nil
 		}
-		e, ok := s.Index.End(text)
+		e, _ := s.Index.End(text)
 		t, known := s.Index.Termination[e.Termination]
 		switch {
-		case ok && e.Splice != "":
+		case e.Splice != "":
 			if n, is := splices[e.Splice]; is {
-				return n, true, nil
+				return n, nil
 			}
-			return text, false, nil
-		case !ok || !known:
-			return "", false, fmt.Errorf("wire %s has an end that leads nowhere: %q", w.ID, text)
+			return text, nil
+		case !known:
+			return "", fmt.Errorf("wire %s has an end that leads nowhere: %q", w.ID, text)
 		}
 		if n, is := terms[t]; is {
-			return s.H.Terminations[n].ID + ":" + e.Cavity, true, nil
+			return s.H.Terminations[n].ID + ":" + e.Cavity, nil
 		}
 		for _, c := range s.Terms[t].Free {
 			if free := e.Termination + ":" + c; !taken[free] && ends.Takes(s, t, c, w.Spec, w.Size) {
-				return free, false, nil
+				return free, nil
 			}
 		}
-		return "", false, fmt.Errorf("%s has no free cavity for one more like wire %s", e.Termination, w.ID)
+		return "", fmt.Errorf("%s has no free cavity for one more like wire %s", e.Termination, w.ID)
 	}
 	for k := range s.H.Wires {
 		w := s.H.Wires[k]
 		if !touches(s, &w, terms, splices) {
 			continue
 		}
-		a, _, err := end(w.From.V, &w)
+		a, err := end(w.From.V, &w)
 		if err != nil {
 			return s.H, nil, err
 		}
 		taken[a] = a != ""
-		z, _, err := end(w.To.V, &w)
+		z, err := end(w.To.V, &w)
 		if err != nil {
 			return s.H, nil, err
 		}
@@ -286,12 +287,12 @@ func repeat(s *sheet.Sheet, terms map[int]int, splices, places map[string]string
 // termination of the set, or both on its splices or beyond them.
 func touches(s *sheet.Sheet, w *model.Wire, terms map[int]int, splices map[string]string) bool {
 	for _, text := range []string{w.From.V, w.To.V} {
-		e, ok := s.Index.End(text)
+		e, _ := s.Index.End(text)
 		t, known := s.Index.Termination[e.Termination]
-		if _, in := terms[t]; ok && known && in {
+		if _, in := terms[t]; known && in {
 			return true
 		}
-		if _, in := splices[e.Splice]; ok && e.Splice != "" && in {
+		if _, in := splices[e.Splice]; in {
 			return true
 		}
 	}
@@ -345,16 +346,16 @@ func tailNumber(id string) string {
 // order. False where they do not match.
 func LaidLike(s *sheet.Sheet, like, to int) ([]model.Layer, bool) {
 	src, dst := &s.Branches[like], &s.Branches[to]
-	if like == to || len(src.As) == 0 || src.Make != model.MakeLaid || len(src.Components) != len(dst.Components) {
+	if like == to || len(src.As) == 0 || src.Make != model.MakeLaid {
 		return nil, false
 	}
 	type class struct {
-		size string
+		size unit.Millimetre
 		unit bool
 	}
 	kind := func(id string) class {
 		c, _ := s.Index.Component(id)
-		return class{size: strconv.FormatFloat(float64(s.Dia(id).Nominal), 'g', -1, 64), unit: c.Unit}
+		return class{size: s.Dia(id).Nominal, unit: c.Unit}
 	}
 	pool := map[class][]string{}
 	for _, id := range dst.Components {

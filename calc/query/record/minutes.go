@@ -149,7 +149,7 @@ func Expect(s *sheet.Sheet) (Hours, bool) {
 		}
 	}
 	var out Hours
-	square := 0.0
+	var square float64
 	for _, work := range works {
 		c, ok := s.Cat.Correction(group(work))
 		if !ok || !(c.Each > 0) {

@@ -110,7 +110,7 @@ func wired(s *sheet.Sheet, i int, a *model.Aside) (t trial, fresh, none []string
 		return t, nil, nil, nil
 	}
 	if len(s.Branches[i].As) == 0 {
-		return t, nil, nil, errors.New("the branch is not laid yet")
+		return trial{}, nil, nil, errors.New("the branch is not laid yet")
 	}
 	sizes := map[string]string{}
 	for _, from := range slices.Sorted(maps.Keys(a.Sizes)) {
@@ -138,7 +138,7 @@ func wired(s *sheet.Sheet, i int, a *model.Aside) (t trial, fresh, none []string
 		}
 		next, err := c.make(at, i)
 		if err != nil {
-			return t, nil, nil, err
+			return trial{}, nil, nil, err
 		}
 		next.lays, next.resized = true, next.resized || t.resized
 		t = next

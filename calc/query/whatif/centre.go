@@ -75,8 +75,8 @@ func centres(s *sheet.Sheet, i int) []Kind {
 }
 
 func isUnit(s *sheet.Sheet, id string) bool {
-	c, ok := s.Index.Component(id)
-	return ok && c.Unit
+	c, _ := s.Index.Component(id)
+	return c.Unit
 }
 
 func (c core) present(s *sheet.Sheet, i int) bool {
@@ -90,7 +90,7 @@ func (c core) present(s *sheet.Sheet, i int) bool {
 		return built && c.Kind == planning.BuiltCore
 	}
 	units := planning.CentreUnits(s, i)
-	all := len(units) > 0 && len(in) == len(units) && !slices.ContainsFunc(in, func(id string) bool { return !isUnit(s, id) })
+	all := len(in) == len(units) && !slices.ContainsFunc(in, func(id string) bool { return !isUnit(s, id) })
 	if all || c.Kind == planning.UnitCore {
 		return all && c.Kind == planning.UnitCore
 	}

@@ -82,11 +82,11 @@ func changed(s *sheet.Sheet, i int, v Value) (trial, error) {
 	}
 	t, err := v.change.make(s, i)
 	if err != nil {
-		return t, err
+		return trial{}, err
 	}
 	if t.lays {
 		if err := t.layAnew(s, i); err != nil {
-			return t, err
+			return trial{}, err
 		}
 	}
 	if !t.sheath {

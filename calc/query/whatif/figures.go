@@ -88,7 +88,7 @@ func concerns(s *sheet.Sheet, i int) map[string]bool {
 		w := &s.H.Wires[k]
 		out[w.ID] = true
 		for _, end := range []string{w.From.V, w.To.V} {
-			if e, ok := s.Index.End(end); ok && e.Termination != "" {
+			if e, _ := s.Index.End(end); e.Termination != "" {
 				out[end] = true
 			}
 		}

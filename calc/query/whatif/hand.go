@@ -2,6 +2,7 @@ package whatif
 
 import (
 	"fmt"
+	"slices"
 
 	"contralay/calc/sheet"
 	"contralay/model"
@@ -14,11 +15,9 @@ func hands(s *sheet.Sheet, i int) []Kind {
 	if s.Branches[i].Make == model.MakeStraight || len(s.Branches[i].Components) < 2 {
 		return nil
 	}
-	k := Kind{ID: "hand", Name: "outer layer", Now: -1}
+	is := func(h model.Hand) bool { return hand(h).present(s, i) }
+	k := Kind{ID: "hand", Name: "outer layer", Now: slices.IndexFunc(model.Hands, is)}
 	for _, h := range model.Hands {
-		if hand(h).present(s, i) {
-			k.Now = len(k.Values)
-		}
 		k.Values = append(k.Values, Value{Key: string(h), Says: string(h), change: hand(h)})
 	}
 	return []Kind{k}

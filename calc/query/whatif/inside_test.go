@@ -147,6 +147,7 @@ func TestWhatIsStillHere(t *testing.T) {
 		{"spares beyond lie outermost", []model.Layer{layer("a", "", 0, 0), layer("b", "", 0, 0)}, "s1 s2", "[a]/[]/0/0 [b s1 s2]/[]/0/0 ",
 			"[]"},
 		{"tape of another centre", []model.Layer{layer("x", "", 0, 0.3), layer("b", "", 0, 0.2)}, "s1", "[s1]/[]/0/0 [b]/[]/0/0.2 ", "[]"},
+		{"one layer", []model.Layer{layer("a", "", 0, 0.3)}, "s1", "[a s1]/[]/0/0 ", "[]"},
 		{"nothing", nil, "s1", "", "[]"},
 	} {
 		before := fmt.Sprintf("%+v", c.in)

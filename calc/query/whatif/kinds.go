@@ -77,11 +77,12 @@ func nearest(all []Kind, most int) []Kind {
 		total += len(k.Values)
 	}
 	for ; total > most; total-- {
-		far, of, first := -1, 0, false
+		var far, of int
+		var first bool
 		for n, k := range all {
 			last := len(k.Values) - 1
-			if d := k.Now; k.Now >= 0 && d > far {
-				far, of, first = d, n, true
+			if k.Now > far {
+				far, of, first = k.Now, n, true
 			}
 			if d := last - max(k.Now, 0); d > far {
 				far, of, first = d, n, false

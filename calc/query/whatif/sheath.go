@@ -2,6 +2,7 @@ package whatif
 
 import (
 	"fmt"
+	"slices"
 
 	"contralay/calc"
 	"contralay/calc/phase/over"
@@ -19,11 +20,9 @@ func sheaths(s *sheet.Sheet, i int) []Kind {
 	if from, to := over.SheathEnds(s, i); to <= from {
 		return nil // boots and sorted zones leave no length for one
 	}
-	k := Kind{ID: "sheath", Name: "sheath", Now: -1}
-	for _, kind := range s.Cat.Kinds() {
-		if tube(kind).present(s, i) {
-			k.Now = len(k.Values)
-		}
+	all := s.Cat.Kinds()
+	k := Kind{ID: "sheath", Name: "sheath", Now: slices.IndexFunc(all, func(kind string) bool { return tube(kind).present(s, i) })}
+	for _, kind := range all {
 		k.Values = append(k.Values, Value{Key: kind, Says: kind, change: tube(kind)})
 	}
 	return []Kind{k}
@@ -44,11 +43,11 @@ func (c tube) make(s *sheet.Sheet, i int) (trial, error) {
 	best := t.built.Branches[i].Sheath.Others
 	switch {
 	case len(best) == 0:
-		return t, fmt.Errorf("no length is left for a sheath here")
+		return trial{}, fmt.Errorf("no length is left for a sheath here")
 	case best[0].Verdict.StopSlide:
-		return t, fmt.Errorf("no %s tube goes on here", string(c))
+		return trial{}, fmt.Errorf("no %s tube goes on here", string(c))
 	case best[0].Verdict.StopLoose:
-		return t, fmt.Errorf("every %s tube that goes on here stays loose", string(c))
+		return trial{}, fmt.Errorf("every %s tube that goes on here stays loose", string(c))
 	case best[0].Tube.ID != all[0].ID:
 		t.set(sheathed(t.h, i, best[0].Tube.ID))
 	}

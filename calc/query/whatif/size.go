@@ -47,11 +47,9 @@ func sizes(s *sheet.Sheet, i int) []Kind {
 	slices.SortStableFunc(all, func(a, b string) int { return cmp.Compare(area[a], area[b]) })
 	var out []Kind
 	for _, from := range all {
-		k := Kind{ID: "size " + from, Name: "size " + from, Now: -1}
-		for _, to := range near(s, i, from) {
-			if to == from {
-				k.Now = len(k.Values)
-			}
+		to := near(s, i, from)
+		k := Kind{ID: "size " + from, Name: "size " + from, Now: slices.Index(to, from)}
+		for _, to := range to {
 			k.Values = append(k.Values, Value{Key: to, Says: to, change: size{from, to}})
 		}
 		out = append(out, k)
@@ -117,12 +115,10 @@ func resized(s *sheet.Sheet, i int, sizes map[string]string) (trial, error) {
 	laid := offer.AsLaid(s)
 	for {
 		t := trial{built: calc.Build(given(laid, take), s.Base, s), lays: true, resized: true}
-		before, bad, most := len(take), map[int]string{}, 0.0
+		var most float64
+		before, bad := len(take), map[int]string{}
 		for k, to := range take {
-			if !thinner(s, k, to) {
-				continue
-			}
-			if says := offer.Doubts(t.built, k); says != "" {
+			if says := offer.Doubts(t.built, k); says != "" && thinner(s, k, to) {
 				bad[k], most = says, max(most, heat(t.built, k))
 			}
 		}
@@ -134,7 +130,7 @@ func resized(s *sheet.Sheet, i int, sizes map[string]string) (trial, error) {
 			to := take[k]
 			delete(take, k)
 			if !hasSize(s, take, s.H.Wires[k].Size) {
-				return t, staysAs(s, k, to, bad[k])
+				return trial{}, staysAs(s, k, to, bad[k])
 			}
 		}
 		if len(take) == before {

@@ -58,13 +58,13 @@ func (c spare) make(s *sheet.Sheet, i int) (trial, error) {
 	t := trial{h: written(s, s.H, i), lays: true}
 	for n := len(all) - int(c); n > 0; n-- {
 		if len(free) == 0 {
-			return t, errors.New("a locked layer or a pin holds the other spares: unlock it first")
+			return trial{}, errors.New("a locked layer or a pin holds the other spares: unlock it first")
 		}
 		id := free[len(free)-1]
 		free = free[:len(free)-1]
 		h, err := t.h.RemoveWire(slices.IndexFunc(t.h.Wires, func(w model.Wire) bool { return w.ID == id }))
 		if err != nil {
-			return t, err
+			return trial{}, err
 		}
 		t.h = h
 	}
@@ -74,7 +74,7 @@ func (c spare) make(s *sheet.Sheet, i int) (trial, error) {
 	}
 	places := bundle.SparesMore(s, i, more)
 	if len(places) < more {
-		return t, fmt.Errorf("both ends have free cavities for %d more spares only", len(places))
+		return trial{}, fmt.Errorf("both ends have free cavities for %d more spares only", len(places))
 	}
 	room := make([]int, len(s.Branches[i].Layers))
 	for k := range room {
@@ -83,7 +83,7 @@ func (c spare) make(s *sheet.Sheet, i int) (trial, error) {
 	for _, p := range places {
 		k := roomiest(t.h.Branches[i].Layers, room)
 		if k < 0 {
-			return t, errors.New(allLocked)
+			return trial{}, errors.New(allLocked)
 		}
 		room[k]--
 		t.h, _ = planning.AddSpare(s, t.h, i, k, p)

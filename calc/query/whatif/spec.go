@@ -68,11 +68,9 @@ func specs(s *sheet.Sheet, i int) []Kind {
 		}
 	}
 	slices.SortStableFunc(all, func(a, b found) int { return cmp.Compare(a.over, b.over) })
-	k := Kind{ID: "spec", Name: "specification", Now: -1}
+	is := func(f found) bool { return spec(f.name).present(s, i) }
+	k := Kind{ID: "spec", Name: "specification", Now: slices.IndexFunc(all, is)}
 	for _, f := range all {
-		if spec(f.name).present(s, i) {
-			k.Now = len(k.Values)
-		}
 		k.Values = append(k.Values, Value{Key: f.name, Says: f.name, change: spec(f.name)})
 	}
 	return []Kind{k}
@@ -92,10 +90,10 @@ func (c spec) make(s *sheet.Sheet, i int) (trial, error) {
 			continue
 		}
 		if _, ok := s.Cat.Wire(string(c), w.Size); !ok {
-			return t, fmt.Errorf("%s has no size %s, which wire %s is", string(c), w.Size, w.ID)
+			return trial{}, fmt.Errorf("%s has no size %s, which wire %s is", string(c), w.Size, w.ID)
 		}
 		if err := mayResize(s, w.ID); err != nil {
-			return t, err
+			return trial{}, err
 		}
 		w.Spec = string(c)
 	}

@@ -338,6 +338,12 @@ func TestNothingToAsk(t *testing.T) {
 // At a moulded part the outlet that a branch goes into hangs on the others there: they are laid before its figures are told.
 // E1 is where most wires end, so the two that go on from it share the outlets: the thicker takes the larger.
 func TestWhatMeetsInAMouldedPart(t *testing.T) {
+	meetInAMouldedPart(t, "Y", "E0")
+	meetInAMouldedPart(t, "E0", "Y")
+}
+
+// meetInAMouldedPart is it of a branch from one place to another.
+func meetInAMouldedPart(t *testing.T, from, to string) {
 	var b strings.Builder
 	b.WriteString("format = 1\n[[breakout]]\nid = \"Y\"\ntransition = \"own\"\n")
 	for _, id := range []string{"S", "E0", "E1"} {
@@ -354,8 +360,8 @@ func TestWhatMeetsInAMouldedPart(t *testing.T) {
 			b.WriteString("spec = \"AS22759/32\"\nsize = \"22\"\n")
 		}
 	}
-	for _, id := range []string{"E0", "S", "E1"} {
-		fmt.Fprintf(&b, "[[branch]]\nid = \"to %s\"\nfrom = \"Y\"\nto = %q\nlength_mm = 400\n", id, id)
+	for _, ends := range [][2]string{{from, to}, {"Y", "S"}, {"Y", "E1"}} {
+		fmt.Fprintf(&b, "[[branch]]\nid = \"to %s\"\nfrom = %q\nto = %q\nlength_mm = 400\n", ends[1], ends[0], ends[1])
 	}
 	outlets := []catalogue.Outlet{{ExpandedMM: 25, RecoveredMM: 4, PortMM: 30}, {ExpandedMM: 12, RecoveredMM: 2, PortMM: 30},
 		{ExpandedMM: 20, RecoveredMM: 3, PortMM: 120}}
@@ -367,7 +373,8 @@ func TestWhatMeetsInAMouldedPart(t *testing.T) {
 		t.Fatal(err)
 	}
 	whole := calc.Complete(is.H, cat, nil)
-	if at := whole.Branches[0].Outlets[0]; !at.Set || at.V != 2 || calc.Build(is.H, cat, s).Branches[0].Outlets[0] == at {
+	end := slices.Index([]string{from, to}, "Y")
+	if at := whole.Branches[0].Outlets[end]; !at.Set || at.V != 2 || calc.Build(is.H, cat, s).Branches[0].Outlets[end] == at {
 		t.Fatalf("outlet %v: this harness shows nothing", at)
 	}
 	if d := cmp.Diff(whatif.FiguresOf(whole, 0), whatif.FiguresOf(is, 0)); d != "" {

@@ -75,7 +75,7 @@ func TestEachFigureFromItsInputs(t *testing.T) {
 		{"wire.heats e", 3, "current between pulses 3", 3},
 		{"wire.lost a", 0.15, "measured 0.35, voltage drop of the wire 0.2", 0.15}, {"wire.lost c", 0, "none", 0}, {"wire.lost r", 0,
 			"none", 0},
-		{"feed.load F", 4, "a 3, c 3", 6}, {"feed.load N", 0, "none", 0}, {"feed.load no", 0, "none", 0},
+		{"feed.load F", 4, "a 3, c 3", 6}, {"feed.load G", 2, "a 3", 3}, {"feed.load N", 0, "none", 0}, {"feed.load no", 0, "none", 0},
 		{"feed.most F", 16, "rating 10, outputs 2, share that may be used 0.8", 16}, {"feed.most N", 0, "none", 0},
 		{"feed.opens F", 10, "limit 10", 10}, {"feed.opens N", 0, "none", 0},
 		// 12 V by 100 A are 0.12 ohm, of which the supply has 0.03; by 50 A 0.24.
@@ -191,5 +191,39 @@ func TestPublishedByHand(t *testing.T) {
 				t.Errorf("%+v: %q", c.p, w.Says)
 			}
 		}
+	}
+}
+
+// What is said beside the figures: whether a return counts, how long a load is on before it warms up, that a wire rests at more than it
+// carries only where it is more; how much of a bundle is in use and how far the rating lies over the air, in whole numbers.
+func TestWhatIsSaidOfThem(t *testing.T) {
+	e := asked(fed())
+	for of, want := range map[string]string{"a": "the drop of its return", "e": "no return is named"} {
+		if w, _ := wireCircuit(e, why.Figure{Of: of}); !strings.Contains(w.Says, want) {
+			t.Errorf("circuit of %s: %q", of, w.Says)
+		}
+	}
+	for of, want := range map[string]string{"a": "always on", "c": "on for 5 s at a time", "r": "name it as their return"} {
+		if w, _ := wireHeats(e, why.Figure{Of: of}); !strings.Contains(w.Says, want) {
+			t.Errorf("heat of %s: %q", of, w.Says)
+		}
+	}
+	s := fed()
+	for rest, want := range map[unit.Ampere]string{1: "current", 1.5: "current between pulses", 0.5: "current"} {
+		s.H.Wires[4].Amps, s.H.Wires[4].RestA = model.Some[unit.Ampere](1), model.Some(rest)
+		if w, _ := wireHeats(asked(s), why.Figure{Of: "e"}); w.In[0].Name != want || w.In[0].Value != max(1, float64(rest)) {
+			t.Errorf("resting at %v: %+v", rest, w.In)
+		}
+	}
+	// Rated 150 °C in air of 25 °C; 0.456 of its capacity is 46 %.
+	s.Limits.AltitudeM = 1234.4
+	w := published(asked(s), 0, 0, 5, current.Derating{N: 5, F: 0.8, High: 0.9, Share: 0.456}, current.Bound{Free: 9}, why.Why{})
+	var names []string
+	for _, in := range w.In {
+		names = append(names, in.Name)
+	}
+	if got := strings.Join(names, "; "); got != "one wire in free air, 125 C over the air; factor of 5 wires, 46 % in use; "+
+		"factor for thin air at 1234 m" {
+		t.Error(got)
 	}
 }

@@ -127,11 +127,11 @@ func feedOpens(e why.Explainer, f why.Figure) (why.Why, bool) {
 func onFeed(e why.Explainer, f why.Figure) (i, n, k int, ok bool) {
 	i, _, fd, ok := feedAt(e, f.Of)
 	k, is := e.Index.Wire[f.Part]
-	if !ok || !is {
-		return 0, 0, 0, false
+	if ok = ok && is; ok {
+		n = slices.Index(current.AllWires(fd), k)
+		ok = n >= 0
 	}
-	n = slices.Index(current.AllWires(fd), k)
-	return i, n, k, n >= 0
+	return i, n, k, ok
 }
 
 // shorted is what a short on a wire of a feed does, where that is known.

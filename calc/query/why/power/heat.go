@@ -154,10 +154,10 @@ func branchHottest(e why.Explainer, f why.Figure) (why.Why, bool) {
 // balanceOf is a branch's section in balance, as it was solved.
 func balanceOf(e why.Explainer, id string) (i int, b *sheet.Branch, sec heat.Section, wires []current.Conductor, r heat.Result, ok bool) {
 	i, _, b, ok = e.BranchAt(id)
-	if !ok || !b.Warm.Known {
-		return i, b, sec, nil, r, false
+	if ok = ok && b.Warm.Known; ok {
+		sec, wires, ok = current.SectionOf(e.Sheet, i)
 	}
-	if sec, wires, ok = current.SectionOf(e.Sheet, i); ok {
+	if ok {
 		r, ok = b.Warm.Rays.Solve(sec)
 	}
 	return i, b, sec, wires, r, ok
@@ -255,7 +255,8 @@ func branchSurface(e why.Explainer, f why.Figure) (why.Why, bool) {
 			why.LookUp("emissivity", float64(heat.Emissivity), why.Times,
 				catalogue.Origin{Source: "common practice", Standing: catalogue.Practice})},
 		Formula: func(in []float64) float64 {
-			lo, hi := in[0], in[0]+2000
+			lo := in[0]
+			hi := lo + 2000
 			for range 80 {
 				t := (lo + hi) / 2
 				if float64(heat.Surface(unit.Millimetre(in[2]), unit.Celsius(t), unit.Celsius(in[0]), unit.Ratio(in[3]),
