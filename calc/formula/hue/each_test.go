@@ -118,10 +118,36 @@ func TestBackAndForth(t *testing.T) {
 		if n == 1 && !slices.Equal(got.Colours, []int{2, 2, 1, 0}) {
 			t.Errorf("question %d has one answer alone: %v", n, got.Colours)
 		}
+		// Each step gives one wire a colour, so as many as there are wires are the least.
+		if few := Solve(a, a.Wires-1); few.Found || !few.Spent {
+			t.Errorf("question %d in fewer steps than wires: %+v", n, few)
+		}
 		// Two colours are not enough for a triangle, and the search says so.
 		a.Colours, a.Barred = 2, nil
 		if got := Solve(a, 1000); got.Found || got.Spent {
 			t.Errorf("question %d with two colours: %+v", n, got)
 		}
+	}
+}
+
+// What can be seen without a search is told without a step: a wire that must differ from itself or has every colour barred, with a
+// layer beside it that could be searched for long. That no step is left is not that they ran out.
+func TestNoWithoutAStep(t *testing.T) {
+	ring := []Ring{{Wires: []int{1, 2}, Often: []int{0}}, {Wires: []int{2, 3}}}
+	for name, a := range map[string]Ask{
+		"itself":     {Wires: 4, Colours: 3, Apart: [][2]int{{0, 0}, {1, 2}}, Rings: ring},
+		"all barred": {Wires: 4, Colours: 3, Barred: [][]int{{0, 1, 2}, nil, nil, nil}, Rings: ring},
+		"no stock":   {Wires: 4, Rings: []Ring{{Wires: []int{1, 2}}}},
+	} {
+		for _, steps := range []int{0, 1, 100} {
+			if got := Solve(a, steps); got.Found || got.Spent || got.Colours != nil {
+				t.Errorf("%s in %d steps: %+v", name, steps, got)
+			}
+		}
+	}
+	// A pair that is named twice, both ways, is one pair: two wires beside each other and a third that is free.
+	a := Ask{Wires: 3, Colours: 2, Apart: [][2]int{{0, 1}, {1, 0}, {0, 1}}, Rings: []Ring{{Wires: []int{0, 1, 2}}}}
+	if got := Solve(a, 100); !got.Found || !slices.Equal(got.Colours, []int{0, 1, 0}) {
+		t.Errorf("%+v", got)
 	}
 }
