@@ -239,11 +239,11 @@ func testBarrel(s *sheet.Sheet, t *model.Termination, out *sheet.Term, name stri
 		thick, thin := InBarrel(s.Cat, entry, unit.SquareMM(area))
 		if thick {
 			s.SayLike(sheet.AtMost(entry.AWGStanding, sheet.Stop), "cavity.barrel", where, "thick "+c.Size,
-				fmt.Sprintf("%s for a size %s contact: %s AWG at most", tooThick(s, c.Wires), c.Size, entry.LargestAWG))
+				fmt.Sprintf("%s for a size %s contact: %s AWG at most", too("thick", s, c.Wires), c.Size, entry.LargestAWG))
 		}
 		if thin {
 			s.SayLike(sheet.AtMost(weaker(entry.SmallestStanding), sheet.Stop), "cavity.barrel", where, "thin "+c.Size,
-				fmt.Sprintf("%s is too thin for a size %s contact: %s AWG at least. Check the part's sheet", whichWires(s, c.Wires), c.Size,
+				fmt.Sprintf("%s for a size %s contact: %s AWG at least. Check the part's sheet", too("thin", s, c.Wires), c.Size,
 					entry.SmallestAWG))
 		}
 	}
@@ -268,11 +268,12 @@ func testBarrel(s *sheet.Sheet, t *model.Termination, out *sheet.Term, name stri
 	}
 }
 
-func tooThick(s *sheet.Sheet, ids []string) string {
+// too says that one wire is too thick or too thin, or several together.
+func too(what string, s *sheet.Sheet, ids []string) string {
 	if len(ids) > 1 {
-		return whichWires(s, ids) + " are together too thick"
+		return whichWires(s, ids) + " are together too " + what
 	}
-	return whichWires(s, ids) + " is too thick"
+	return whichWires(s, ids) + " is too " + what
 }
 
 // areaSlack lets a conductor through that differs from the nominal area of its
