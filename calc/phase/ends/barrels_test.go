@@ -1,6 +1,7 @@
 package ends
 
 import (
+	"math"
 	"testing"
 
 	"contralay/calc/formula/join"
@@ -101,6 +102,17 @@ func TestTakesAtEveryEdge(t *testing.T) {
 		if !Takes(s, 0, "1", "W", "21") {
 			t.Errorf("%s: a wire that no catalogue has is refused", c.name)
 		}
+	}
+	// Just a twentieth more than the table's copper is not too thick, whatever the gauge; the last bit more is.
+	cat := barrelOf(catalogue.Published, catalogue.Published)
+	k, _ := cat.Contact("k")
+	most, _ := StrandedArea(cat, "20")
+	edge := float64(most) * 1.05
+	if thick, thin := InBarrel(cat, k, unit.SquareMM(edge)); thick || thin {
+		t.Errorf("a twentieth more is too thick %v, too thin %v", thick, thin)
+	}
+	if thick, _ := InBarrel(cat, k, unit.SquareMM(math.Nextafter(edge, 1))); !thick {
+		t.Error("more than a twentieth more is not too thick")
 	}
 	// A seal of less than a millimetre at its thickest, and one of which nothing is known.
 	for most, want := range map[unit.Millimetre]bool{0.5: false, 0: true} {
