@@ -517,3 +517,10 @@ func TestGatheredOnce(t *testing.T) {
 		t.Errorf("%d options, then %d of the same plans", n, len(one.options))
 	}
 }
+
+// A search that has nothing to look for finds nothing, and has no more.
+func TestNothingToSearch(t *testing.T) {
+	if found, more := (&Search{}).Run(1000); found || more {
+		t.Errorf("found %v, more %v", found, more)
+	}
+}
