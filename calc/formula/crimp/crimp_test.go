@@ -104,8 +104,10 @@ func TestEdgesOfStrip(t *testing.T) {
 		least, most unit.Millimetre
 		ok          bool
 	}{
-		{0.5, 22, 0.75, 1.25, true}, {5, 40, 5.25, 5.75, true}, {5, -3, 5.25, 6.25, true}, {5, 20, 5.25, 5.75, true}, {5, 19, 5.25, 6.25, true},
-		{5, 41, 0, 0, false}, {5, -4, 0, 0, false}, {0, 22, 0, 0, false}, {-1, 22, 0, 0, false}, {unit.Millimetre(math.NaN()), 22, 0, 0, false},
+		{0.5, 22, 0.75, 1.25, true}, {5, 40, 5.25, 5.75, true}, {5, -3, 5.25, 6.25, true}, {5, 20, 5.25, 5.75, true},
+		{5, 19, 5.25, 6.25, true},
+		{5, 41, 0, 0, false}, {5, -4, 0, 0, false}, {0, 22, 0, 0, false}, {-1, 22, 0, 0, false},
+		{unit.Millimetre(math.NaN()), 22, 0, 0, false},
 	} {
 		if a, b, ok := Strip(c.well, c.awg); ok != c.ok || math.Abs(float64(a-c.least)) > 1e-9 || math.Abs(float64(b-c.most)) > 1e-9 {
 			t.Errorf("a well of %v, %d AWG: %v to %v, %v; want %v to %v", c.well, c.awg, a, b, ok, c.least, c.most)

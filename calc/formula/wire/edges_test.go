@@ -44,7 +44,8 @@ func TestEdgesOfWhatIsTaken(t *testing.T) {
 		name      string
 		got, want [2]float64
 	}{
-		{"no section", ideal(0), no}, {"a section below 0", ideal(-1), no}, {"0.5 mm²: 1000 × 0.017241 ÷ 0.5", ideal(0.5), of(34.482, true)},
+		{"no section", ideal(0), no}, {"a section below 0", ideal(-1), no},
+		{"0.5 mm²: 1000 × 0.017241 ÷ 0.5", ideal(0.5), of(34.482, true)},
 		{"no resistance has none", at(0, 20), of(0, true)}, {"below 0 Ω", at(-1, 20), no}, {"0.5 Ω/km", at(0.5, 20), of(0.5, true)},
 		{"below where copper's line ends", at(10, -300), no}, {"at -234 °C: 10 × 0.5 ÷ 254.5", at(10, -234), of(5/254.5, true)},
 		{"no run", run(0, 20), of(0, true)}, {"half a millimetre", run(0.5, 20), of(0.5, true)}, {"a run below 0", run(-1, 20), no},
@@ -52,17 +53,22 @@ func TestEdgesOfWhatIsTaken(t *testing.T) {
 		{"a run at -234 °C: 254.5 ÷ 0.5", run(1, -234), of(509, true)},
 		{"no current drops nothing", drop(0, 10, 1000), of(0, true)}, {"no length drops nothing", drop(1, 10, 0), of(0, true)},
 		{"0.5 A over 1 m of 10 Ω/km", drop(0.5, 10, 1000), of(0.005, true)}, {"1 A over 0.5 mm", drop(1, 10, 0.5), of(5e-6, true)},
-		{"a current below 0", drop(-1, 10, 1000), no}, {"a length below 0", drop(1, 10, -1), no}, {"a resistance below 0", drop(1, -1, 1000), no},
+		{"a current below 0", drop(-1, 10, 1000), no}, {"a length below 0", drop(1, 10, -1), no},
+		{"a resistance below 0", drop(1, -1, 1000), no},
 		// 8.89 × 1.03 = 9.1567 g/m of copper for each mm²; a wall from 1 to 2 mm is π/4 × 3 = 2.35619 mm².
-		{"0.5 mm² of copper without a wall", mass(0.5, 1, 1, 2), of(4.57835, true)}, {"a wall of 2 g/cm³", mass(1, 1, 2, 2), of(13.86909, true)},
-		{"a wall of 0.5 g/cm³", mass(1, 1, 2, 0.5), of(10.334797, true)}, {"a wall that weighs nothing", mass(1, 1, 2, 0), of(9.1567, true)},
+		{"0.5 mm² of copper without a wall", mass(0.5, 1, 1, 2), of(4.57835, true)},
+		{"a wall of 2 g/cm³", mass(1, 1, 2, 2), of(13.86909, true)},
+		{"a wall of 0.5 g/cm³", mass(1, 1, 2, 0.5), of(10.334797, true)},
+		{"a wall that weighs nothing", mass(1, 1, 2, 0), of(9.1567, true)},
 		{"0.5 mm over no conductor's diameter", mass(1, 0, 0.5, 1), of(9.1567+math.Pi/16, true)},
 		{"0.5 mm of diameter", mass(1, 0.5, 0.5, 1), of(9.1567, true)},
-		{"no copper", mass(0, 1, 2, 2), no}, {"a diameter below 0", mass(1, -1, 2, 2), no}, {"thinner than its conductor", mass(1, 2, 1.9, 2), no},
+		{"no copper", mass(0, 1, 2, 2), no}, {"a diameter below 0", mass(1, -1, 2, 2), no},
+		{"thinner than its conductor", mass(1, 2, 1.9, 2), no},
 		{"a density below 0", mass(1, 1, 2, -1), no},
 		{"one strand of 2 mm", area(1, 2), of(math.Pi, true)}, {"no strand", area(0, 2), no}, {"strands below 0", area(-1, 2), no},
 		{"strands of 0.5 mm: 16 × π/4 ÷ 4", area(16, 0.5), of(math.Pi, true)}, {"strands of no diameter", area(19, 0), no},
-		{"straight", loss(0, 30), of(1, true)}, {"pitch and lay as π to 1: √(1 + π⁴)", loss(math.Pi/2, 0.5), of(math.Sqrt(1+math.Pow(math.Pi, 4)), true)},
+		{"straight", loss(0, 30), of(1, true)}, {"pitch and lay as π to 1: √(1 + π⁴)", loss(math.Pi/2, 0.5),
+			of(math.Sqrt(1+math.Pow(math.Pi, 4)), true)},
 		{"a pitch below 0", loss(-1, 30), no}, {"a lay below 0", loss(1, -30), no}, {"no lay and no pitch", loss(0, 0), no},
 		{"an endless lay", loss(1, unit.Millimetre(inf)), no}, {"a lay that is no number", loss(1, unit.Millimetre(math.NaN())), no},
 	} {

@@ -17,7 +17,8 @@ func copper(mils unit.CircularMil) catalogue.Wire { return catalogue.Wire{AreaMM
 // barrelOf is a catalogue with one contact for 24 to 20 AWG, of 500 and 1000 circular mils, and a seal of 1 to 2 mm.
 func barrelOf(largest, smallest catalogue.Standing) *catalogue.Catalogue {
 	return &catalogue.Catalogue{
-		Wires: map[catalogue.WireKey]catalogue.Wire{{Spec: "AS22759/41", Size: "20"}: copper(1000), {Spec: "AS22759/41", Size: "24"}: copper(500)},
+		Wires: map[catalogue.WireKey]catalogue.Wire{{Spec: "AS22759/41", Size: "20"}: copper(1000), {Spec: "AS22759/41",
+			Size: "24"}: copper(500)},
 		Contacts: map[string]catalogue.Contact{"k": {Size: "k", LargestAWG: "20", SmallestAWG: "24", SealMinMM: 1, SealMaxMM: 2,
 			AWGStanding: largest, SmallestStanding: smallest, SealStanding: catalogue.Published}},
 	}
@@ -46,10 +47,12 @@ func TestAllThatIsSaidOfABarrel(t *testing.T) {
 		{"two that are too thick", published, published, []unit.CircularMil{500, 551},
 			[]string{"stop cavity.barrel X:1: wires a and b are together too thick for a size k contact: 20 AWG at most"}},
 		{"two that are too thin", published, published, []unit.CircularMil{200, 276},
-			[]string{"stop cavity.barrel X:1: wires a and b are together too thin for a size k contact: 24 AWG at least. Check the part's sheet"}},
+			[]string{"stop cavity.barrel X:1: wires a and b are together too thin for a size k contact: 24 AWG at least. " +
+				"Check the part's sheet"}},
 		{"copper that nobody knows", published, published, []unit.CircularMil{0}, nil},
 	} {
-		h := &model.Harness{Terminations: []model.Termination{{ID: "X", Cavities: []string{"1"}, Contacts: map[string][]string{"k": {"1"}}}}}
+		h := &model.Harness{Terminations: []model.Termination{{ID: "X", Cavities: []string{"1"},
+			Contacts: map[string][]string{"k": {"1"}}}}}
 		s := &sheet.Sheet{H: h, Cat: barrelOf(c.largest, c.smallest), Limits: model.Rules{}.Resolve()}
 		for k, mils := range c.mils {
 			h.Wires = append(h.Wires, model.Wire{ID: string(rune('a' + k)), Size: "22", From: model.Some("X:1")})
@@ -134,7 +137,8 @@ func TestAllThatIsSaidOfASplicesBarrels(t *testing.T) {
 	splice := func(id, build string, least, most int, st catalogue.Standing) catalogue.Splice {
 		return catalogue.Splice{ID: id, Build: build, CMAMin: least, CMAMax: most, Origin: catalogue.Origin{Source: "own", Standing: st}}
 	}
-	sm, wide, big := splice("sm", "butt", 900, 1500, published), splice("wide", "butt", 1800, 2200, published), splice("big", "butt", 900, 2200, published)
+	sm, wide, big := splice("sm", "butt", 900, 1500, published), splice("wide", "butt", 1800, 2200, published),
+		splice("big", "butt", 900, 2200, published)
 	par := splice("par", "parallel", 3000, 4000, published)
 	const ways = "; ways out: parallel, par; or two splices, sm for 2 and sm for 1; or a feed of 20 with wide"
 	toward := model.Some("T")
@@ -185,7 +189,8 @@ func TestAllThatIsSaidOfASplicesBarrels(t *testing.T) {
 		var parts []join.Part
 		for _, p := range c.others {
 			cat.Splices[p.ID] = p
-			parts = append(parts, join.Part{ID: p.ID, Parallel: p.Build == "parallel", Least: unit.CircularMil(p.CMAMin), Most: unit.CircularMil(p.CMAMax)})
+			parts = append(parts, join.Part{ID: p.ID, Parallel: p.Build == "parallel", Least: unit.CircularMil(p.CMAMin),
+				Most: unit.CircularMil(p.CMAMax)})
 		}
 		if c.given.ID != "" {
 			h.Splices[0].Part, cat.Splices[c.given.ID] = model.Some(c.given.ID), c.given
@@ -193,7 +198,8 @@ func TestAllThatIsSaidOfASplicesBarrels(t *testing.T) {
 		joinAt(s, 0, parts)
 		sameSaid(t, c.name, said(s), c.want)
 		out := s.Splices[0]
-		if out.Fits != (c.part != "") || out.Fits && (out.Part != c.part || !out.Known || out.Origin.Source != "own") || out.Given != (c.given.ID != "") {
+		if out.Fits != (c.part != "") || out.Fits && (out.Part != c.part || !out.Known || out.Origin.Source != "own") ||
+			out.Given != (c.given.ID != "") {
 			t.Errorf("%s: %+v", c.name, out)
 		}
 	}

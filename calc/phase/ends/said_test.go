@@ -178,7 +178,8 @@ func TestAllThatIsSaidOfSplicePlaces(t *testing.T) {
 		{"stacked behind one elsewhere", false, 1000, []at{{"J", "M", 400}, {"J", "T", 400}, {"J", "T", 437}}, []string{
 			"note splice.stack S3: It lies 37 mm from S2 on T: put them 38 mm apart, so that the bundle does not swell"}},
 		{"at the very end", false, 300, []at{{"A", "T", 0}}, []string{"warn splice.boot S1: It lies in the boot of A, 0 mm from its end"}},
-		{"at the breakout's end", false, 300, []at{{"A", "T", 300}}, []string{"note splice.end S1: It lies within 305 mm of a termination"}},
+		{"at the breakout's end", false, 300, []at{{"A", "T", 300}},
+			[]string{"note splice.end S1: It lies within 305 mm of a termination"}},
 	} {
 		h := &model.Harness{Terminations: []model.Termination{{ID: "A", Boot: model.Some("boot")}},
 			Breakouts: []model.Breakout{{ID: "J"}, {ID: "K"},

@@ -477,7 +477,8 @@ func TestPlacesOfSparesAtAFork(t *testing.T) {
 		parted int
 		spare  int // layer of the one place
 	}{
-		{"must part", []int{1, 5}, true, 1, 1}, {"must part in the centre too", []int{5, 1}, true, 1, 1}, {"no fork", []int{2, 4}, false, 2, 1},
+		{"must part", []int{1, 5}, true, 1, 1}, {"must part in the centre too", []int{5, 1}, true, 1, 1},
+		{"no fork", []int{2, 4}, false, 2, 1},
 		{"whole", []int{2, 2, 2}, true, 0, -1}, {"whole, four and two", []int{4, 2}, true, 0, 0},
 	} {
 		p := plan.Plan{Spares: 1}
