@@ -525,3 +525,45 @@ func TestNothingToSearch(t *testing.T) {
 		t.Errorf("found %v, more %v", found, more)
 	}
 }
+
+// Two plans are alike where every layer takes the same: sizes, numbers, fillers, the diameter its centre is made up to; and the limits.
+func TestPlansThatAreAlike(t *testing.T) {
+	of := func(change func(p *plan.Plan)) plan.Plan {
+		p := plan.Plan{Over: 9, Layers: []plan.Layer{{Sizes: []unit.Millimetre{1}, N: []int{1}},
+			{Sizes: []unit.Millimetre{1, 2}, N: []int{3, 4}, Fillers: 1}}}
+		change(&p)
+		return p
+	}
+	same := of(func(*plan.Plan) {})
+	for name, c := range map[string]struct {
+		change func(p *plan.Plan)
+		alike  bool
+	}{
+		"the same":         {func(*plan.Plan) {}, true},
+		"its price":        {func(p *plan.Plan) { p.Cost, p.Over = 7, 8 }, true},
+		"sizes":            {func(p *plan.Plan) { p.Layers[1].Sizes = []unit.Millimetre{1, 3} }, false},
+		"numbers":          {func(p *plan.Plan) { p.Layers[1].N = []int{4, 3} }, false},
+		"fillers":          {func(p *plan.Plan) { p.Layers[1].Fillers = 2 }, false},
+		"a made-up centre": {func(p *plan.Plan) { p.Layers[0].CentreMM = 2 }, false},
+		"a layer more":     {func(p *plan.Plan) { p.Layers = append(p.Layers, plan.Layer{}) }, false},
+		"limits":           {func(p *plan.Plan) { p.Relaxed = 1 }, false},
+	} {
+		if p := of(c.change); alike(same, p) != c.alike || alike(p, same) != c.alike {
+			t.Errorf("%s: alike %v", name, !c.alike)
+		}
+	}
+}
+
+// A thin centre is made up with tape as a thick one is: of 0.5 mm to 0.8 by 0.3.
+func TestThinCentreMadeUp(t *testing.T) {
+	s, r := five()
+	for k := range s.Wires {
+		s.Wires[k].Dia.Nominal = 0.5
+	}
+	p := plan.Plan{Layers: []plan.Layer{{Sizes: []unit.Millimetre{0.5}, N: []int{1}, CentreMM: 0.8, Fillers: 1},
+		{Sizes: []unit.Millimetre{0.5}, N: []int{4}}}}
+	layers, spareIn := deal(s, 0, p, s.Branches[0].Components, r, nil, nil)
+	if layers[0].BindMM != model.Some[unit.Millimetre](0.3) || layers[0].Fillers.Set || layers[1].BindMM.Set || spareIn != nil {
+		t.Errorf("%+v, spares in %v", layers, spareIn)
+	}
+}

@@ -80,6 +80,9 @@ func TestUnitOfferByHand(t *testing.T) {
 	}{
 		{name: "as it is", want: "[6 7] pair [1 6] 0"},
 		{name: "one the other way round", change: wire(func(w *model.Wire) { w.From, w.To = w.To, w.From }), want: "[6 7] pair [1 6] 0"},
+		{name: "one before them is a spare", change: func(h *model.Harness) *model.Harness {
+			return h.EditWire(0, func(w *model.Wire) { w.Role = model.Some(model.RoleSpare) })
+		}, want: "[6 7] pair [1 6] 0"},
 		{name: "a spare", change: wire(func(w *model.Wire) { w.Role = model.Some(model.RoleSpare) })},
 		{name: "in no catalogue", change: wire(func(w *model.Wire) { w.Spec = "of nobody" })},
 		{name: "of another size", change: wire(func(w *model.Wire) { w.Size = "24" })},
