@@ -153,3 +153,22 @@ func TestNoWithoutAStep(t *testing.T) {
 		t.Errorf("%+v", got)
 	}
 }
+
+// By hand: the first of three colours is barred from a wire and from two beside it that have the others. One of them changes from the second colour to
+// the third, and the wire has the second. What is given bars its colour from its neighbours, and is no reason of their own.
+func TestSwapOfOtherColours(t *testing.T) {
+	s := open(Ask{Wires: 3, Colours: 3, Apart: [][2]int{{0, 2}, {1, 2}}, Barred: [][]int{{0}, {0}, {0}}}, 100)
+	got := []int{1, 2, none}
+	if !s.swapFor(got, s.ownBars(), 2) || !slices.Equal(got, []int{2, 2, 1}) {
+		t.Errorf("%v", got)
+	}
+	s = open(Ask{Wires: 3, Colours: 3, Apart: [][2]int{{0, 2}, {1, 2}}, Barred: [][]int{nil, nil, {0, 2}}}, 100)
+	s.give(0, 1)
+	s.give(1, 2)
+	if own := s.ownBars()[2]; !slices.Equal(own, []bool{true, false, true}) {
+		t.Errorf("barred for its own reasons: %v", own)
+	}
+	if own := s.ownBars()[0]; slices.Contains(own, true) {
+		t.Errorf("barred for no reason: %v", own)
+	}
+}
