@@ -51,7 +51,7 @@ func TestPull(t *testing.T) {
 		}
 	}
 	for awg, k := range map[int]Kind{30: Terminal, 2: Terminal, 21: Terminal, 6: Contact, -2: Commercial} {
-		if f, _, ok := Pull(k, awg, false); ok {
+		if f, _, ok := Pull(k, awg, false); ok || f != 0 {
 			t.Errorf("%d AWG: %v", awg, f)
 		}
 	}

@@ -154,8 +154,9 @@ func TestNoWithoutAStep(t *testing.T) {
 	}
 }
 
-// By hand: the first of three colours is barred from a wire and from two beside it that have the others. One of them changes from the second colour to
-// the third, and the wire has the second. What is given bars its colour from its neighbours, and is no reason of their own.
+// By hand: the first of three colours is barred from a wire and from two beside it that have the others. One of them changes from
+// the second colour to the third, and the wire has the second. What is given bars its colour from its neighbours, and is no
+// reason of their own.
 func TestSwapOfOtherColours(t *testing.T) {
 	s := open(Ask{Wires: 3, Colours: 3, Apart: [][2]int{{0, 2}, {1, 2}}, Barred: [][]int{{0}, {0}, {0}}}, 100)
 	got := []int{1, 2, none}
