@@ -6,7 +6,7 @@
 // break for continue, min for max, Ceil for Floor; a condition turned round; a ! or a minus left out; a statement
 // left out; a number one more or a tenth more; nothing for a result; the neighbour of an element. Each statement that
 // can be changed is as likely to be drawn as any other, by the seed. Only packages of the program are changed,
-// never those for tests alone.
+// never those for tests alone. The number that math.Inf is called with is left as it is: only its sign is read.
 //
 // All mutants of a package stand in one copy of it, which a variable of the environment switches, so that tests are
 // compiled once. Each test is first run alone, to learn which statements it reaches. A mutant then meets the tests that

@@ -144,6 +144,36 @@ func TestDraw(t *testing.T) {
 	}
 }
 
+// TestInfinite: the number that math.Inf is called with is left as it is, where one more has the same sign; any
+// other number is changed, and so is what stands around such a call.
+func TestInfinite(t *testing.T) {
+	o := small(t, "./infinite")
+	rooms, err := load(o.dir, o.patterns, "")
+	if err != nil {
+		t.Fatal(err)
+	}
+	drawn, _, _, err := draw(rooms, 0, 1)
+	if err != nil {
+		t.Fatal(err)
+	}
+	lines := strings.Split(string(rooms[0].files[0].text), "\n")
+	var got []string
+	for _, m := range drawn {
+		if now := m.file.text[m.from:m.to]; strings.HasPrefix(m.operator, "number") || strings.HasPrefix(m.operator, "swap") {
+			got = append(got, fmt.Sprintf("%s: %s", strings.Fields(lines[m.line()-1])[1], now))
+		}
+	}
+	want := []string{"between(v: &&", "between(v: <", "between(v: >", "by(n: -", "by(n: 1", "isAbove(v: 0", "notMath(math: 5",
+		"nought(): 0", "sum(): +", "sum(): 4"}
+	slices.Sort(got)
+	if !slices.Equal(got, want) {
+		t.Errorf("changed are\n%q, want\n%q", got, want)
+	}
+	if !slices.ContainsFunc(drawn, func(m *mutant) bool { return m.operator == "return nothing" && m.function == "above" }) {
+		t.Error("an infinite result is never left out")
+	}
+}
+
 // TestAgain: by a log the survivors alone are found again, also where another line of their file is another now.
 func TestAgain(t *testing.T) {
 	o := small(t, ".")

@@ -213,7 +213,7 @@ func (f *finder) literal(n *ast.BasicLit, stack []ast.Node) {
 	if n.Kind != token.INT && n.Kind != token.FLOAT || len(stack) == 0 {
 		return
 	}
-	if a, is := stack[len(stack)-1].(*ast.ArrayType); is && a.Len == n {
+	if a, is := stack[len(stack)-1].(*ast.ArrayType); is && a.Len == n || f.infinite(n, stack) {
 		return
 	}
 	t := f.room.info.Types[n].Type
@@ -229,6 +229,32 @@ func (f *finder) literal(n *ast.BasicLit, stack []ast.Node) {
 		by = "*1.1"
 	}
 	f.add(n, stack, "number"+by, n.Pos(), n.End(), "("+n.Value+by+")")
+}
+
+// infinite is true of a number that math.Inf is called with: of it the sign alone is read, and one more keeps it.
+func (f *finder) infinite(n *ast.BasicLit, stack []ast.Node) bool {
+	var arg ast.Expr = n
+	if minus, is := stack[len(stack)-1].(*ast.UnaryExpr); is && minus.Op == token.SUB && n.Value != "0" {
+		arg, stack = minus, stack[:len(stack)-1]
+	}
+	if len(stack) == 0 {
+		return false
+	}
+	call, is := stack[len(stack)-1].(*ast.CallExpr)
+	if !is || len(call.Args) != 1 || call.Args[0] != arg {
+		return false
+	}
+	var name *ast.Ident
+	switch fun := call.Fun.(type) {
+	case *ast.Ident:
+		name = fun
+	case *ast.SelectorExpr:
+		name = fun.Sel
+	default:
+		return false
+	}
+	from, is := f.room.info.Uses[name].(*types.Func)
+	return is && from.FullName() == "math.Inf"
 }
 
 // negate turns a condition round. Where swapping its sign does the same it is left to that.

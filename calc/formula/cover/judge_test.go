@@ -35,6 +35,29 @@ func TestRoom(t *testing.T) {
 	} {
 		near(t, fmt.Sprintf("room for %g mm", length), float64(cover.Room(length)), want, 1e-12)
 	}
+	// A little past where the slope begins and changes: 0.9 in 400 mm, then 0.8 in 500.
+	for length, want := range map[mm]float64{104: 0.309, 480: 1.155, 520: 1.232} {
+		near(t, fmt.Sprintf("room for %g mm", length), float64(cover.Room(length)), want, 1e-12)
+	}
+	// A VG handbook on boots and tubing, as quoted: 15 mm, or 1.5 times the cable.
+	if cover.OverlapMM != 15 || cover.OverlapDiameters != 1.5 {
+		t.Errorf("a sleeve reaches %v mm or %v diameters in", cover.OverlapMM, cover.OverlapDiameters)
+	}
+}
+
+// The least tape diameter counts where it is given, however thin the bundle: a sleeve that recovers to 0.7 mm is loose on 0.6. What is
+// not given, or is thicker than the nominal one, changes nothing.
+func TestLeastTapeOfAThinBundle(t *testing.T) {
+	tube := cover.Tube{SuppliedMM: 2, RecoveredMM: 0.7}
+	for _, c := range []struct {
+		least mm
+		loose bool
+	}{{0.6, true}, {0.7, false}, {0.8, false}, {5, false}, {0, false}, {-1, false}} {
+		v, ok := cover.Judge(tube, cover.Bundle{OverMM: 1, TapeMM: 0.9, TapeMinMM: c.least}, cover.Pass{}, 50)
+		if !ok || v.StopLoose != c.loose {
+			t.Errorf("least %v: loose %v, %v", c.least, v.StopLoose, ok)
+		}
+	}
 }
 
 func TestWindow(t *testing.T) {

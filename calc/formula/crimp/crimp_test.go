@@ -51,7 +51,7 @@ func TestPull(t *testing.T) {
 		}
 	}
 	for awg, k := range map[int]Kind{30: Terminal, 2: Terminal, 21: Terminal, 6: Contact, -2: Commercial} {
-		if f, _, ok := Pull(k, awg, false); ok {
+		if f, _, ok := Pull(k, awg, false); ok || f != 0 {
 			t.Errorf("%d AWG: %v", awg, f)
 		}
 	}
@@ -93,5 +93,24 @@ func TestSetting(t *testing.T) {
 	}
 	if _, ok := ToolFor("8", "pin"); ok {
 		t.Error("size 8 has a tool")
+	}
+}
+
+// The edges of what Strip takes: 4/0 and 40 AWG are the last sizes, and any well above nought has a length. What is refused has none.
+func TestEdgesOfStrip(t *testing.T) {
+	for _, c := range []struct {
+		well        unit.Millimetre
+		awg         int
+		least, most unit.Millimetre
+		ok          bool
+	}{
+		{0.5, 22, 0.75, 1.25, true}, {5, 40, 5.25, 5.75, true}, {5, -3, 5.25, 6.25, true}, {5, 20, 5.25, 5.75, true},
+		{5, 19, 5.25, 6.25, true},
+		{5, 41, 0, 0, false}, {5, -4, 0, 0, false}, {0, 22, 0, 0, false}, {-1, 22, 0, 0, false},
+		{unit.Millimetre(math.NaN()), 22, 0, 0, false},
+	} {
+		if a, b, ok := Strip(c.well, c.awg); ok != c.ok || math.Abs(float64(a-c.least)) > 1e-9 || math.Abs(float64(b-c.most)) > 1e-9 {
+			t.Errorf("a well of %v, %d AWG: %v to %v, %v; want %v to %v", c.well, c.awg, a, b, ok, c.least, c.most)
+		}
 	}
 }

@@ -111,17 +111,12 @@ func open(a Ask, steps int) *search {
 		s.bar[w], s.left[w], s.got[w] = make([]int, all), all, none
 	}
 	for _, p := range a.Apart {
-		if p[0] == p[1] {
-			s.ready = false
-			continue
-		}
-		if !slices.Contains(s.next[p[0]], p[1]) {
-			s.next[p[0]], s.next[p[1]] = append(s.next[p[0]], p[1]), append(s.next[p[1]], p[0])
-		}
+		s.ready = s.ready && p[0] != p[1]
+		s.next[p[0]], s.next[p[1]] = append(s.next[p[0]], p[1]), append(s.next[p[1]], p[0])
 	}
 	for w, barred := range a.Barred {
 		for _, c := range barred {
-			s.ready = s.forbid(w, c) && s.ready
+			s.forbid(w, c)
 		}
 	}
 	for w := range a.Wires {
@@ -188,9 +183,7 @@ func (s *search) back(mark int) {
 		s.trail = s.trail[:len(s.trail)-1]
 		if t.colour == none {
 			s.got[t.wire] = none
-			continue
-		}
-		if s.bar[t.wire][t.colour]--; s.bar[t.wire][t.colour] == 0 {
+		} else if s.bar[t.wire][t.colour]--; s.bar[t.wire][t.colour] == 0 {
 			s.left[t.wire]++
 		}
 	}

@@ -111,11 +111,20 @@ func TestTouchRadius(t *testing.T) {
 			}
 		})
 	}
+	// Two wires touch along the axis, whatever their lay: half a diameter from it. Wires of half a millimetre and lays of less are laid
+	// too.
+	for _, c := range []struct{ d, lay, want unit.Millimetre }{{3, 40, 1.5}, {3, 0.25, 1.5}, {0.5, 40, 0.25}} {
+		if R, ok := TouchRadius(2, c.d, c.lay); !ok || !near(float64(R), float64(c.want), 1e-9) {
+			t.Errorf("two of %v at lay %v: %v %v, want %v", c.d, c.lay, R, ok, c.want)
+		}
+	}
 	for _, c := range []struct {
 		name   string
 		n      int
 		d, lay unit.Millimetre
 	}{
+		{"a wire below nothing", 6, -1, 12}, {"a lay below nothing", 2, 1, -12},
+		{"four wires at a lay of just less than π·d, cot(π/4) is 1", 4, 1, 3.14159},
 		{"lay below π·d·cot(π/n)", 12, 1, 11.7}, {"one wire", 1, 1, 12}, {"no wire", 6, 0, 12}, {"no lay", 6, 1, 0},
 	} {
 		if R, ok := TouchRadius(c.n, c.d, c.lay); ok || R != 0 {

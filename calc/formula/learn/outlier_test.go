@@ -56,6 +56,9 @@ func TestOutlierTwins(t *testing.T) {
 	var names []string
 	for _, o := range Lessons(list, Options{})[0].Outliers {
 		names = append(names, o.Of)
+		if math.Abs(o.Ratio-1.1) > 1e-12 { // 11 of 10 and 22 of 20
+			t.Errorf("%s: %v of what was predicted", o.Of, o.Ratio)
+		}
 	}
 	if got := fmt.Sprint(names); got != "[first odd second odd]" {
 		t.Errorf("named: %s", got)

@@ -15,6 +15,9 @@ func TestPaceByHand(t *testing.T) {
 	if len(got) != 2 || got[1].Group != "lay" || got[1].Enough {
 		t.Fatalf("%+v", got)
 	}
+	if lay := got[1]; lay.N != 1 || lay.Each != 1 || lay.Spread != 0 { // one alone has no spread
+		t.Errorf("%+v", lay)
+	}
 	cut := got[0]
 	if cut.N != 3 || cut.Skipped != 3 || cut.Pieces != 10 || cut.Minutes != 10 || cut.Each != 1 || !cut.Enough ||
 		math.Abs(cut.Spread-math.Sqrt(0.875)) > 1e-12 {

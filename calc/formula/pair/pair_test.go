@@ -113,3 +113,43 @@ func TestLengthsBetweenRates(t *testing.T) {
 		}
 	}
 }
+
+// Impedance by its formula, worked out apart: D/d = 2, so acosh is ln(2 + √3) = 1.3169579; εr = 2, so εe is 1.25 and a share of θ².
+// A lay of π × D is a twist of 45° (θ² = 2025), one of √3 × π × D one of 30° (900).
+func TestImpedanceByTheTwist(t *testing.T) {
+	const acosh = 1.3169578969
+	for _, c := range []struct {
+		name string
+		lay  float64
+		soft bool
+		e    float64
+		deg  float64
+	}{
+		{"not twisted", 0, false, 1.25, 0}, {"soft, not twisted", 0, true, 1.25, 0},
+		{"45°: 1.25 + 0.81", 2 * math.Pi, false, 2.06, 45}, {"soft, 45°: 1.25 + 2.025", 2 * math.Pi, true, 3.275, 45},
+		{"30°: 1.25 + 0.36", 2 * math.Pi * math.Sqrt(3), false, 1.61, 30},
+		{"soft, 30°: 1.25 + 0.9", 2 * math.Pi * math.Sqrt(3), true, 2.15, 30},
+		{"a lay of 0.01 × π × D: 89.427°", 0.02 * math.Pi, false, 1.25 + 0.0004*89.4270613*89.4270613, 89.4270613},
+	} {
+		z, deg, ok := Impedance(2, 1, unit.Millimetre(c.lay), 2, c.soft)
+		if want := 119.9 / math.Sqrt(c.e) * acosh; !ok || math.Abs(float64(z)-want) > 1e-5 || math.Abs(float64(deg)-c.deg) > 1e-6 {
+			t.Errorf("%s: %v Ω at %v°, want %v at %v", c.name, z, deg, want, c.deg)
+		}
+	}
+	// What is refused comes with nothing.
+	for _, c := range [][4]float64{{1, 1, 10, 2}, {1, 0, 10, 2}, {1, -1, 10, 2}, {1, 2, 10, 2}, {2, 1, 10, 0.99}, {2, 1, -1, 2}} {
+		z, deg, ok := Impedance(unit.Millimetre(c[0]), unit.Millimetre(c[1]), unit.Millimetre(c[2]), unit.Ratio(c[3]), false)
+		if ok || z != 0 || deg != 0 {
+			t.Errorf("%v: %v Ω, %v°", c, z, deg)
+		}
+	}
+	for name, soft := range map[string]bool{"ETFE": false, "PTFE": true, "polyethylene": false, "silicone": false, "": false} {
+		er, is, ok := Permittivity(name)
+		if is != soft || ok != (er > 1) || !ok && er != 0 {
+			t.Errorf("%q: %v, soft %v, %v", name, er, is, ok)
+		}
+	}
+	if FittedFrom != 20 || FittedTo != 45 { // Lefferson 1971, as quoted
+		t.Errorf("fitted from %v to %v degrees", FittedFrom, FittedTo)
+	}
+}

@@ -151,6 +151,11 @@ func TestMayCloseByAngles(t *testing.T) {
 					if got := b.closes(cnt, c, lo, hi, n); got != want {
 						t.Fatalf("%v on %v mm: may close %v", cnt, c, got)
 					}
+					for k, got := range b.farthest(c, hi) {
+						if inner := max(k/3, k%3) <= hi; inner && math.Abs(got-at[k]) > 1e-12 || !inner && got != 0 {
+							t.Fatalf("sizes %d and %d on %v mm, %d the thickest: %v, want %v", k/3, k%3, c, hi, got, at[k])
+						}
+					}
 					if want {
 						yes++
 					} else {

@@ -113,12 +113,15 @@ func newStacking(a Ask) *stacking {
 	}
 	slices.Sort(s.d)
 	slices.SortFunc(sizes, func(a, b Size) int { return cmp.Or(-cmp.Compare(a.Leaves, b.Leaves), cmp.Compare(a.D, b.D)) })
-	leaves, class := 0, -1
-	for _, z := range sizes {
-		if class < 0 || z.Leaves != leaves {
-			leaves, class = z.Leaves, class+1
+	for i, z := range sizes {
+		k := kind{size: s.sizeOf(z.D), need: z.N, most: z.N}
+		if i > 0 {
+			k.class = s.kinds[i-1].class
+			if z.Leaves != sizes[i-1].Leaves {
+				k.class++
+			}
 		}
-		s.kinds = append(s.kinds, kind{size: s.sizeOf(z.D), class: class, need: z.N, most: z.N})
+		s.kinds = append(s.kinds, k)
 	}
 	s.addSpares(a)
 	s.gapIn, s.gapOut, s.lift = float64(a.Rules.GapInner), float64(a.Rules.GapOuter), float64(a.Rules.LiftMax)

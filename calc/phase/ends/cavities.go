@@ -30,9 +30,10 @@ func FillCavities(s *sheet.Sheet) {
 	for i := range s.H.Wires {
 		w := &s.H.Wires[i]
 		for _, text := range []string{w.From.V, w.To.V} {
-			if t, c, e, ok := cavity(s, text, w.ID); ok {
+			if t, name, ok := cavity(s, text, w.ID); ok {
+				c := t.State[name]
 				c.Wires = append(c.Wires, w.ID)
-				t.State[e.Cavity] = c
+				t.State[name] = c
 			}
 		}
 	}
@@ -49,17 +50,18 @@ func placeDrains(s *sheet.Sheet) {
 	for i := range s.H.Units {
 		u := &s.H.Units[i]
 		for _, text := range []string{u.DrainFrom.V, u.DrainTo.V} {
-			t, c, e, ok := cavity(s, text, u.ID)
+			t, name, ok := cavity(s, text, u.ID)
 			if !ok {
 				continue
 			}
+			c := t.State[name]
 			if t.Sealed && (len(c.Wires) > 0 || c.Drain != "") {
 				s.Say(sheet.Stop, "cavity.twice", text,
 					fmt.Sprintf("It holds the drain of %s beside another wire; a sealed cavity takes one wire",
 						u.ID))
 			}
 			c.Drain = u.ID
-			t.State[e.Cavity] = c
+			t.State[name] = c
 		}
 	}
 }
@@ -67,24 +69,23 @@ func placeDrains(s *sheet.Sheet) {
 // cavity finds the cavity that an end of something stands in. A termination whose
 // cavities are not known has whichever are used; one whose cavities are known and
 // lacks this one is a stop. ok is false where there is no cavity to stand in.
-func cavity(s *sheet.Sheet, text, who string) (t *sheet.Term, c sheet.Cavity, e model.End, ok bool) {
-	e, ok = s.Index.End(text)
+func cavity(s *sheet.Sheet, text, who string) (t *sheet.Term, name string, ok bool) {
+	e, ok := s.Index.End(text)
 	k, known := s.Index.Termination[e.Termination]
 	if !ok || e.Splice != "" || !known {
-		return nil, c, e, false
+		return nil, "", false
 	}
 	t = &s.Terms[k]
-	c, there := t.State[e.Cavity]
-	if there {
-		return t, c, e, true
+	if _, there := t.State[e.Cavity]; there {
+		return t, e.Cavity, true
 	}
 	if hasCavities(s, k) {
 		s.SayLike(sheet.Stop, "cavity.none", who, e.Termination,
 			fmt.Sprintf("%s has no cavity %q. %s", e.Termination, e.Cavity, whichItHas(s, k)))
-		return nil, c, e, false
+		return nil, "", false
 	}
 	t.Cavities = append(t.Cavities, e.Cavity)
-	return t, c, e, true
+	return t, e.Cavity, true
 }
 
 // hasCavities reports whether the cavities of a termination are known before its
@@ -239,11 +240,11 @@ func testBarrel(s *sheet.Sheet, t *model.Termination, out *sheet.Term, name stri
 		thick, thin := InBarrel(s.Cat, entry, unit.SquareMM(area))
 		if thick {
 			s.SayLike(sheet.AtMost(entry.AWGStanding, sheet.Stop), "cavity.barrel", where, "thick "+c.Size,
-				fmt.Sprintf("%s for a size %s contact: %s AWG at most", tooThick(s, c.Wires), c.Size, entry.LargestAWG))
+				fmt.Sprintf("%s for a size %s contact: %s AWG at most", too("thick", s, c.Wires), c.Size, entry.LargestAWG))
 		}
 		if thin {
 			s.SayLike(sheet.AtMost(weaker(entry.SmallestStanding), sheet.Stop), "cavity.barrel", where, "thin "+c.Size,
-				fmt.Sprintf("%s is too thin for a size %s contact: %s AWG at least. Check the part's sheet", whichWires(s, c.Wires), c.Size,
+				fmt.Sprintf("%s for a size %s contact: %s AWG at least. Check the part's sheet", too("thin", s, c.Wires), c.Size,
 					entry.SmallestAWG))
 		}
 	}
@@ -268,11 +269,12 @@ func testBarrel(s *sheet.Sheet, t *model.Termination, out *sheet.Term, name stri
 	}
 }
 
-func tooThick(s *sheet.Sheet, ids []string) string {
+// too says that one wire is too thick or too thin, or several together.
+func too(what string, s *sheet.Sheet, ids []string) string {
 	if len(ids) > 1 {
-		return whichWires(s, ids) + " are together too thick"
+		return whichWires(s, ids) + " are together too " + what
 	}
-	return whichWires(s, ids) + " is too thick"
+	return whichWires(s, ids) + " is too " + what
 }
 
 // areaSlack lets a conductor through that differs from the nominal area of its

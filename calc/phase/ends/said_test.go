@@ -169,6 +169,17 @@ func TestAllThatIsSaidOfSplicePlaces(t *testing.T) {
 			"note splice.stack S3: It lies 0 mm from S1 on T: put them 38 mm apart, so that the bundle does not swell",
 			"note splice.stack S3: It lies 37 mm from S2 on T: put them 38 mm apart, so that the bundle does not swell"}},
 		{"apart", false, 1000, []at{{"J", "T", 400}, {"J", "T", 438}, {"J", "M", 400}}, nil},
+		{"those behind one that is left out", false, 300, []at{{"J", "", 0}, {"J", "L", 40}, {"J", "T", 301}, {"J", "L", 50}}, []string{
+			"warn splice.place S2: It lies toward L, which does not begin at J",
+			"stop splice.place S3: It lies 301 mm along T, which is only 300 mm long",
+			"warn splice.place S4: It lies toward L, which does not begin at J"}},
+		{"those behind one on a run without a length", false, 0, []at{{"J", "T", 301}, {"J", "L", 40}}, []string{
+			"warn splice.place S2: It lies toward L, which does not begin at J"}},
+		{"stacked behind one elsewhere", false, 1000, []at{{"J", "M", 400}, {"J", "T", 400}, {"J", "T", 437}}, []string{
+			"note splice.stack S3: It lies 37 mm from S2 on T: put them 38 mm apart, so that the bundle does not swell"}},
+		{"at the very end", false, 300, []at{{"A", "T", 0}}, []string{"warn splice.boot S1: It lies in the boot of A, 0 mm from its end"}},
+		{"at the breakout's end", false, 300, []at{{"A", "T", 300}},
+			[]string{"note splice.end S1: It lies within 305 mm of a termination"}},
 	} {
 		h := &model.Harness{Terminations: []model.Termination{{ID: "A", Boot: model.Some("boot")}},
 			Breakouts: []model.Breakout{{ID: "J"}, {ID: "K"},

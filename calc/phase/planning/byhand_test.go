@@ -407,3 +407,163 @@ func TestReachAsksEachQuestion(t *testing.T) {
 		t.Errorf("no option: %+v", got)
 	}
 }
+
+// five is a sheet of five wires of 1 mm in one branch; a, b and c go on into one branch, d and e into another.
+func five() (*sheet.Sheet, bundle.Ranks) {
+	h := &model.Harness{Branches: []model.Branch{{}}}
+	s := &sheet.Sheet{H: h, Limits: model.Rules{}.Resolve(), Branches: make([]sheet.Branch, 1)}
+	for k, id := range []string{"a", "b", "c", "d", "e"} {
+		h.Wires = append(h.Wires, model.Wire{ID: id})
+		s.Wires = append(s.Wires, sheet.Wire{Dia: sheet.Dia{Nominal: 1 + unit.Millimetre(k)/10}})
+		s.Branches[0].Components = append(s.Branches[0].Components, id)
+	}
+	s.Index = model.NewIndex(h)
+	return s, bundle.Ranks{Next: map[string]int{"a": 1, "b": 1, "c": 1, "d": 2, "e": 2}, Depth: map[string]int{"d": 7, "e": 8}}
+}
+
+// What is held in the centre is held beside what is there already, wherever among the layers that stands; where nothing is there the
+// centre comes last. The planner is told the sizes of all that is held, and what was given stays as it was.
+func TestHeldInTheCentre(t *testing.T) {
+	s, r := five()
+	hold := func(layer int, ids ...string) bundle.Holding {
+		return bundle.Holding{Layer: layer, Ids: append(make([]string, 0, 9), ids...), Held: plan.Held{At: layer}}
+	}
+	for _, c := range []struct {
+		held []bundle.Holding
+		want string
+	}{
+		{nil, "0:de"}, {[]bundle.Holding{hold(0, "a")}, "0:ade"}, {[]bundle.Holding{hold(1, "a")}, "1:a 0:de"},
+		{[]bundle.Holding{hold(1, "a"), hold(0, "b"), hold(2, "c")}, "1:a 0:bde 2:c"},
+	} {
+		q := questionOf(s, 0, r, c.held)
+		if len(q.ask.Held) != len(c.held) || len(q.ask.Sizes) != 5 {
+			t.Errorf("%v: %+v", c.held, q.ask)
+		}
+		q.hold(s, r, []string{"d", "e"})
+		var got []string
+		for k, h := range q.held {
+			got = append(got, fmt.Sprint(h.Layer, ":", strings.Join(h.Ids, "")))
+			var want []plan.Size
+			for _, id := range h.Ids {
+				want = append(want, plan.Size{D: s.Dia(id).Nominal, N: 1, Leaves: r.Depth[id]})
+			}
+			if told := q.ask.Held[k]; told.At != h.Layer || !slices.Equal(told.Sizes, want) {
+				t.Errorf("%s: the planner is told %+v", c.want, told)
+			}
+		}
+		if strings.Join(got, " ") != c.want || len(q.ask.Held) != len(q.held) {
+			t.Errorf("%q, want %q", got, c.want)
+		}
+		for _, h := range c.held {
+			if len(h.Ids) != 1 || slices.Contains(h.Ids[:9], "d") {
+				t.Errorf("%s: what was given is changed: %v", c.want, h.Ids[:9])
+			}
+		}
+	}
+}
+
+// Where layers must part, the places for spares are those of the lay-up as it was dealt; where they need not, those of the one that
+// stays whole; and without a fork nothing is looked for.
+func TestPlacesOfSparesAtAFork(t *testing.T) {
+	s, r := five()
+	for k := range s.Wires {
+		s.Wires[k].Dia.Nominal = 1
+	}
+	r.Depth = nil
+	for _, c := range []struct {
+		name   string
+		n      []int
+		forks  bool
+		parted int
+		spare  int // layer of the one place
+	}{
+		{"must part", []int{1, 5}, true, 1, 1}, {"must part in the centre too", []int{5, 1}, true, 1, 1},
+		{"no fork", []int{2, 4}, false, 2, 1},
+		{"whole", []int{2, 2, 2}, true, 0, -1}, {"whole, four and two", []int{4, 2}, true, 0, 0},
+	} {
+		p := plan.Plan{Spares: 1}
+		for _, n := range c.n {
+			p.Layers = append(p.Layers, plan.Layer{Sizes: []unit.Millimetre{1}, N: []int{n}})
+		}
+		layers, spareIn := name(s, 0, p, r, nil, c.forks)
+		all := 0
+		for k, l := range layers {
+			all += len(l.Of)
+			if slices.Contains(spareIn, k) != (len(l.Of) < c.n[k]) {
+				t.Errorf("%s: layer %d of %v, spares in %v", c.name, k, l.Of, spareIn)
+			}
+		}
+		if all != 5 || len(spareIn) != 1 || c.spare >= 0 && spareIn[0] != c.spare || c.forks && (parted(layers, r) > 0) != (c.parted > 0) {
+			t.Errorf("%s: %+v, spares in %v", c.name, layers, spareIn)
+		}
+	}
+}
+
+// A plan that is there already is not added again, whatever else was found since.
+func TestGatheredOnce(t *testing.T) {
+	s, r := five()
+	q := &Search{s: s, ranks: r}
+	as := questionOf(s, 0, r, nil)
+	one := &run{search: plan.Begin(as.ask)}
+	one.search.AtOnce()
+	if !q.gather(one) || len(one.options) == 0 {
+		t.Fatal("nothing is gathered")
+	}
+	n := len(one.options)
+	if q.gather(one) || len(one.options) != n {
+		t.Errorf("%d options, then %d", n, len(one.options))
+	}
+	one.finds = 0 // as if something had been found
+	if q.gather(one) || len(one.options) != n {
+		t.Errorf("%d options, then %d of the same plans", n, len(one.options))
+	}
+}
+
+// A search that has nothing to look for finds nothing, and has no more.
+func TestNothingToSearch(t *testing.T) {
+	if found, more := (&Search{}).Run(1000); found || more {
+		t.Errorf("found %v, more %v", found, more)
+	}
+}
+
+// Two plans are alike where every layer takes the same: sizes, numbers, fillers, the diameter its centre is made up to; and the limits.
+func TestPlansThatAreAlike(t *testing.T) {
+	of := func(change func(p *plan.Plan)) plan.Plan {
+		p := plan.Plan{Over: 9, Layers: []plan.Layer{{Sizes: []unit.Millimetre{1}, N: []int{1}},
+			{Sizes: []unit.Millimetre{1, 2}, N: []int{3, 4}, Fillers: 1}}}
+		change(&p)
+		return p
+	}
+	same := of(func(*plan.Plan) {})
+	for name, c := range map[string]struct {
+		change func(p *plan.Plan)
+		alike  bool
+	}{
+		"the same":         {func(*plan.Plan) {}, true},
+		"its price":        {func(p *plan.Plan) { p.Cost, p.Over = 7, 8 }, true},
+		"sizes":            {func(p *plan.Plan) { p.Layers[1].Sizes = []unit.Millimetre{1, 3} }, false},
+		"numbers":          {func(p *plan.Plan) { p.Layers[1].N = []int{4, 3} }, false},
+		"fillers":          {func(p *plan.Plan) { p.Layers[1].Fillers = 2 }, false},
+		"a made-up centre": {func(p *plan.Plan) { p.Layers[0].CentreMM = 2 }, false},
+		"a layer more":     {func(p *plan.Plan) { p.Layers = append(p.Layers, plan.Layer{}) }, false},
+		"limits":           {func(p *plan.Plan) { p.Relaxed = 1 }, false},
+	} {
+		if p := of(c.change); alike(same, p) != c.alike || alike(p, same) != c.alike {
+			t.Errorf("%s: alike %v", name, !c.alike)
+		}
+	}
+}
+
+// A thin centre is made up with tape as a thick one is: of 0.5 mm to 0.8 by 0.3.
+func TestThinCentreMadeUp(t *testing.T) {
+	s, r := five()
+	for k := range s.Wires {
+		s.Wires[k].Dia.Nominal = 0.5
+	}
+	p := plan.Plan{Layers: []plan.Layer{{Sizes: []unit.Millimetre{0.5}, N: []int{1}, CentreMM: 0.8, Fillers: 1},
+		{Sizes: []unit.Millimetre{0.5}, N: []int{4}}}}
+	layers, spareIn := deal(s, 0, p, s.Branches[0].Components, r, nil, nil)
+	if layers[0].BindMM != model.Some[unit.Millimetre](0.3) || layers[0].Fillers.Set || layers[1].BindMM.Set || spareIn != nil {
+		t.Errorf("%+v, spares in %v", layers, spareIn)
+	}
+}

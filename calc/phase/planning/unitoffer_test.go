@@ -1,6 +1,7 @@
 package planning_test
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strings"
@@ -18,15 +19,31 @@ import (
 // Made up and planned afresh, the branch has the figures told, with fewer fillers or
 // lumps than before; and some gain by it.
 func TestUnitOffersHold(t *testing.T) {
-	gained := 0
+	gained, filled := 0, 0
 	for n := 6; n <= 20; n++ {
 		h := calctest.Parse(t, calctest.OneSize(n, "22", "length_mm = 400.0\nunits_inside = false\n"))
 		for k := n % 4; k < n-2; k++ {
 			h = h.EditWire(k, func(w *model.Wire) { w.Size = "14" })
 		}
 		s := calc.Complete(h, calctest.Catalogue(t), nil)
-		for _, o := range planning.UnitOffers(s, 0) {
+		offers := planning.UnitOffers(s, 0)
+		if len(offers) > 3 || !slices.IsSortedFunc(offers, func(a, b planning.UnitOffer) int {
+			return cmp.Or(cmp.Compare(a.Fillers, b.Fillers), cmp.Compare(a.Over, b.Over))
+		}) {
+			t.Errorf("%d: %d offers, not the best first", n, len(offers))
+		}
+		for _, o := range offers {
 			gained++
+			// The wires that lie loose, the unit as one, and the fillers of the layers round the centre.
+			told := 0
+			for _, c := range o.Counts {
+				told += c
+			}
+			if want := n - len(o.Wires) + 1 + o.Fillers; len(o.Counts) != len(o.Plan.Layers) ||
+				o.Plan.Layers[0].Fillers == 0 && told != want || told > want {
+				t.Errorf("%d: %s of %v: %v in layers, want %d", n, o.Build, o.Wires, o.Counts, want)
+			}
+			filled = max(filled, o.Fillers)
 			with := calc.Complete(h.AddUnit(model.Unit{ID: "U1", Wires: o.Wires, Build: model.Some(o.Build)}), calctest.Catalogue(t), nil)
 			best, ok := with.Proposals[bundle.PlanKey(with, 0)].Best()
 			if !ok || best.Plan.Fillers != o.Fillers {
@@ -38,8 +55,8 @@ func TestUnitOffersHold(t *testing.T) {
 			}
 		}
 	}
-	if gained == 0 {
-		t.Error("no count gains by a unit")
+	if gained == 0 || filled == 0 {
+		t.Errorf("%d offers, and at most %d fillers in one: no count gains by a unit, or none has fillers", gained, filled)
 	}
 	t.Logf("%d offers", gained)
 }
@@ -63,6 +80,9 @@ func TestUnitOfferByHand(t *testing.T) {
 	}{
 		{name: "as it is", want: "[6 7] pair [1 6] 0"},
 		{name: "one the other way round", change: wire(func(w *model.Wire) { w.From, w.To = w.To, w.From }), want: "[6 7] pair [1 6] 0"},
+		{name: "one before them is a spare", change: func(h *model.Harness) *model.Harness {
+			return h.EditWire(0, func(w *model.Wire) { w.Role = model.Some(model.RoleSpare) })
+		}, want: "[6 7] pair [1 6] 0"},
 		{name: "a spare", change: wire(func(w *model.Wire) { w.Role = model.Some(model.RoleSpare) })},
 		{name: "in no catalogue", change: wire(func(w *model.Wire) { w.Spec = "of nobody" })},
 		{name: "of another size", change: wire(func(w *model.Wire) { w.Size = "24" })},
