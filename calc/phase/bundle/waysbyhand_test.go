@@ -223,7 +223,7 @@ func TestQuestionHasTheWayOfASpare(t *testing.T) {
 	if question(false, 0) == question(true, 0) || question(true, 0) == question(true, 1) {
 		t.Error("one question of two ways, or of two wires that it is like")
 	}
-	if question(true, 0) != question(true, 0) {
+	if once, again := question(true, 0), question(true, 0); once != again {
 		t.Error("two questions of one way")
 	}
 }
