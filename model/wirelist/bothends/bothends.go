@@ -91,7 +91,7 @@ func (l look) areRuns(i int) bool {
 			n++
 		}
 	}
-	return !l.cols[i].Given && sure > 1 && 5*sure >= 3*n && n == l.prof[i].Filled
+	return !l.cols[i].Given && sure > 1 && 2*sure >= n && n == l.prof[i].Filled
 }
 
 // runNumbers is the one column headed as runs where each of its cells is a number of one, and none comes twice; −1 where no column is

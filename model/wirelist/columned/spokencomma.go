@@ -16,7 +16,7 @@ func SpokenCommas(lines []string) bool {
 			spoken++
 		}
 	}
-	return with > 0 && 5*spoken >= 4*with
+	return with > 0 && 4*spoken >= 3*with
 }
 
 // isSpoken reports whether each comma of a line is so.

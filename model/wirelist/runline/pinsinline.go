@@ -80,11 +80,24 @@ func countsThings(items []string) bool {
 // SpreadPins gives the connector of such a line a heading, and below it a table of its cavities, all of that line.
 func SpreadPins(rows []table.Row) []table.Row {
 	var out []table.Row
+	sure := slices.ContainsFunc(rows, func(r table.Row) bool { // some such line names a connector: "Notes: 1 cut, 2 strip, 3 crimp" does not
+		if len(r.Cells) == 0 || r.Level > 0 || r.Ruled {
+			return false
+		}
+		connector, pins := PinsIn(r.Cells)
+		return pins != nil && name.SaysConnector(connector)
+	})
+	if !sure {
+		return rows
+	}
 	for i, r := range rows {
 		var pins []string
 		connector := ""
 		if len(r.Cells) > 0 && r.Level == 0 && !r.Ruled {
 			connector, pins = PinsIn(r.Cells)
+		}
+		if pins != nil && !name.SaysConnector(connector) && name.IsGeneric(connector) {
+			pins = nil
 		}
 		if pins != nil && out == nil {
 			out = slices.Clone(rows[:i])
@@ -97,7 +110,7 @@ func SpreadPins(rows []table.Row) []table.Row {
 		}
 		row := func(level int, cells ...string) {
 			heads := level == 0 && cells[0] == "Pin"
-			one := table.Row{Line: r.Line, Cells: cells, Level: level, Ruled: heads, First: heads}
+			one := table.Row{Line: r.Line, Cells: cells, Level: level, Prose: level > 0, Ruled: heads, First: heads}
 			out = append(out, one)
 		}
 		row(lowest, connector)
