@@ -80,7 +80,8 @@ func countsThings(items []string) bool {
 // SpreadPins gives the connector of such a line a heading, and below it a table of its cavities, all of that line.
 func SpreadPins(rows []table.Row) []table.Row {
 	var out []table.Row
-	sure := slices.ContainsFunc(rows, func(r table.Row) bool { // some such line names a connector: "Notes: 1 cut, 2 strip, 3 crimp" does not
+	// Some such line names a connector: "Notes: 1 cut, 2 strip, 3 crimp" does not.
+	sure := slices.ContainsFunc(rows, func(r table.Row) bool {
 		if len(r.Cells) == 0 || r.Level > 0 || r.Ruled {
 			return false
 		}
