@@ -12,6 +12,9 @@ import (
 // A list whose headings stand in two rows, the ends above and the same words below each, comes right in whatever words: what is
 // fitted to an end is no colour, no size and no cavity of the wire.
 func TestWaysToHeadBothEnds(t *testing.T) {
+	if testing.Short() {
+		t.Skip("the race detector takes ten times as long, and nothing runs beside it")
+	}
 	n, turn := 0, rand.IntN(3)
 	for _, ends := range [][2]string{{"END 1", "END 2"}, {"From", "To"}, {"Side A", "Side B"}, {"Left end", "Right end"}, {"Von", "Nach"},
 		{"Extrémité 1", "Extrémité 2"}, {"Lato A", "Lato B"}, {"Desde", "Hasta"}} {

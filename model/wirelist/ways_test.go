@@ -79,6 +79,9 @@ func wayEnds(h *model.Harness, w model.Wire) string {
 
 // A harness of six wires comes right in whatever usual way it is written down, and nothing is invented.
 func TestWaysToWriteAList(t *testing.T) {
+	if testing.Short() {
+		t.Skip("the race detector takes ten times as long, and nothing runs beside it")
+	}
 	n, turn := 0, rand.IntN(3)
 	hold := func(what, file, text string) {
 		if n++; n%3 != turn && !shorttest.Long() { // a third, another one in the next run
