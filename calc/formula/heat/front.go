@@ -51,7 +51,8 @@ func newFront(first []int) *front {
 	return f
 }
 
-// entry is the place of row i, column j in matrix.all, i > j.
+// entry is the place of row i, column j in matrix.all, i > j: of two nodes that a link
+// joins, for others there is none.
 func (f *front) entry(i, j int) int {
 	from, to := f.start[j], f.start[j+1]
 	return len(f.pivot) + int(from) + slices.Index(f.rows[from:to], int32(i))

@@ -147,10 +147,8 @@ func centreUnits(s *sheet.Sheet, i int, held []bundle.Holding) []string {
 		}
 	}
 	for _, h := range held {
-		if len(all) > 0 && h.Layer == 0 && h.Locked || slices.ContainsFunc(all, func(id string) bool {
-			return slices.Contains(h.Ids,
-				id)
-		}) {
+		lies := func(id string) bool { return slices.Contains(h.Ids, id) }
+		if len(all) > 0 && h.Layer == 0 && h.Locked || slices.ContainsFunc(all, lies) {
 			return nil
 		}
 	}

@@ -10,7 +10,7 @@ import (
 // idForms are the ways in which a line has the number of its wire before the near end: with a sign behind it, or, where what it is called
 // says that it is one, without.
 var idForms = []*regexp.Regexp{
-	regexp.MustCompile(`^(?:(?i:wire|lead|line|no\.?|nr\.?|cable|ader|leitung|draht|fil|hilo|cable|filo|draad) )?#?([A-Za-z]{0,4}[-_]?\d{1,5}[a-z]?)(?:[.):,]| [-–—])\s+(.+)$`),
+	regexp.MustCompile(`^(?:(?i:wire|lead|line|no\.?|nr\.?|cable|ader|leitung|draht|fil|hilo|filo|draad) )?#?([A-Za-z]{0,4}[-_]?\d{1,5}[a-z]?)(?:[.):,]| [-–—])\s+(.+)$`),
 	regexp.MustCompile(`^\[([A-Za-z]{0,4}[-_]?\d{1,5}[a-z]?)\]\s+(.+)$`),
 	regexp.MustCompile(`^(?:(?i:wire|lead|ader|leitung|fil|hilo|filo|draad) )?#?([A-Za-z]{0,4}[-_]?\d{1,5}[a-z]?)\s+(.+)$`),
 }

@@ -5,15 +5,16 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/runline"
 	"contralay/model/wirelist/table"
 )
 
 // parentPoint makes a heading of the point that some cavities are set in below, where it is a short name.
 //
-//   - Keypad
-//   - 1 horn, red
-//   - 2 free
-func parentPoint(titles []table.Row, points []table.Row) []table.Row {
+//	* Keypad
+//	  * 1 horn, red
+//	  * 2 free
+func parentPoint(titles, points []table.Row) []table.Row {
 	const most = 4 // words of the name of a connector (no source)
 	last := len(titles) - 1
 	if last < 0 || !titles[last].Point || titles[last].Deep >= points[0].Deep || len(titles[last].Cells) != 1 {
@@ -24,9 +25,6 @@ func parentPoint(titles []table.Row, points []table.Row) []table.Row {
 		return titles
 	}
 	titles = slices.Clone(titles)
-	titles[last].Point, titles[last].Level, titles[last].Prose = false, lowestHeading, false
+	titles[last].Point, titles[last].Level, titles[last].Prose = false, runline.LowestHeading, false
 	return titles
 }
-
-// lowestHeading is the level of such a heading: it stands below every other.
-const lowestHeading = 6

@@ -114,7 +114,7 @@ func SpreadPins(rows []table.Row) []table.Row {
 			one := table.Row{Line: r.Line, Cells: cells, Level: level, Prose: level > 0, Ruled: heads, First: heads}
 			out = append(out, one)
 		}
-		row(lowest, connector)
+		row(LowestHeading, connector)
 		row(0, "Pin", "Signal")
 		for _, p := range pins {
 			pin, text, _ := strings.Cut(p, ": ")
@@ -127,5 +127,5 @@ func SpreadPins(rows []table.Row) []table.Row {
 	return out
 }
 
-// lowest is the level of such a heading: it stands below every other.
-const lowest = 6
+// LowestHeading is the level of a heading that stands below every other, for a text that is one only by what stands below it.
+const LowestHeading = 6
