@@ -11,9 +11,9 @@ import (
 
 // parentPoint makes a heading of the point that some cavities are set in below, where it is a short name.
 //
-//	* Keypad
-//	  * 1 horn, red
-//	  * 2 free
+//	Keypad
+//	  1 horn, red
+//	  2 free
 func parentPoint(titles, points []table.Row) []table.Row {
 	const most = 4 // words of the name of a connector (no source)
 	last := len(titles) - 1
