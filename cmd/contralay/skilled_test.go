@@ -241,7 +241,7 @@ func TestDemonstrationToItsCertificate(t *testing.T) {
 	s.changed(enter)
 	s.toRow("built differently")
 	s.press(enter + "tape under it" + enter)
-	s.see("differs at T1 layer 1")
+	s.see("written down at T1 layer 1") // its row may be further down than the screen shows
 	s.toRow("differs at T1 layer 1")
 	s.press("4" + enter)
 	s.see("decided by 4")
