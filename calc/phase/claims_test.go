@@ -17,6 +17,8 @@ import (
 	"slices"
 	"strings"
 	"testing"
+
+	"contralay/model/shorttest"
 )
 
 // A field is one field of a type of calc/sheet: "Branch.Covers".
@@ -339,6 +341,9 @@ var shared = map[field]string{
 // and what it says there is all that it reads and writes. Say and its like, by which
 // every phase adds to the open points, are methods of the sheet itself.
 func TestEachFieldHasOneWriter(t *testing.T) {
+	if !shorttest.Long() {
+		t.Skip("it reads the types of all that is above: in the long form")
+	}
 	claimants := []string{"calc"}
 	phases, err := os.ReadDir(".")
 	if err != nil {

@@ -218,7 +218,7 @@ func TestFirstHarness(t *testing.T) {
 // Other harnesses, drawn by seed: no path is made for one of them.
 func TestOtherFirstHarnesses(t *testing.T) {
 	t.Parallel()
-	n := 3
+	n := 1
 	if shorttest.Long() {
 		n = 20
 	}

@@ -86,7 +86,7 @@ func loomWith(t *testing.T, note string) string {
 // what it prints, not what it refuses, not what it writes.
 func TestNoCommandPassesOnWhatATerminalObeys(t *testing.T) {
 	t.Parallel()
-	for _, h := range togetherHostile() {
+	for _, h := range shorttest.Some(togetherHostile()) {
 		dir := t.TempDir()
 		put := func(name, text string) string {
 			p := filepath.Join(dir, name)
@@ -183,7 +183,7 @@ var own = regexp.MustCompile(`\x1b\[\?(1049|25|2004)[hl]|\x1b\[2J|\x1b\[K|\x1b\[
 // On the bench too: a file of a hostile name with hostile notes, every step and screen that a few
 // keys reach, a list of a hostile name, and hostile text pasted into a field.
 func TestBenchPassesOnNothing(t *testing.T) {
-	for _, h := range togetherHostile() {
+	for _, h := range shorttest.Some(togetherHostile()) {
 		t.Run(visible.Line(h), func(t *testing.T) {
 			t.Parallel()
 			benchPassesOnNothing(t, h)

@@ -23,11 +23,8 @@ import (
 // to its first hold makes room for the next. CONTRALAY_KILLS sets how many.
 func TestKillsLoseNothing(t *testing.T) {
 	t.Parallel()
-	rounds := 4
-	switch {
-	case testing.Short():
-		rounds = 3
-	case shorttest.Long():
+	rounds := 2
+	if shorttest.Long() {
 		rounds = 20
 	}
 	if n, err := strconv.Atoi(os.Getenv("CONTRALAY_KILLS")); err == nil {

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"contralay/model/file"
+	"contralay/model/shorttest"
 )
 
 // counted presses keys one by one and counts them.
@@ -37,11 +38,11 @@ func (c *counted) typed(value string) {
 // where two layers are changed by hand.
 func TestKeyPresses(t *testing.T) {
 	t.Parallel()
-	for _, way := range []struct {
+	for _, way := range shorttest.Some([]struct {
 		name   string
 		most   int
 		byHand bool
-	}{{"the proposal", 30, false}, {"two layers by hand", 60, true}} {
+	}{{"the proposal", 30, false}, {"two layers by hand", 60, true}}) {
 		t.Run(way.name, func(t *testing.T) {
 			name := fileOf(t, "job.toml", unlaid())
 			c := &counted{terminal: start(t, 80, 24, nil, name)}

@@ -20,7 +20,7 @@ func TestRaced(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	line := regexp.MustCompile(`go list ([^|]*)\|[^|]*\|[^|]*go test -race`).FindStringSubmatch(string(script))
+	line := regexp.MustCompile(`go list ([^|]*)\|[^|]*go test -race`).FindStringSubmatch(string(script))
 	var raced []string
 	for _, word := range strings.Fields(strings.Join(line, " ")) {
 		if pkg, is := strings.CutPrefix(word, "./"); is {

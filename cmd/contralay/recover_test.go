@@ -32,7 +32,7 @@ func state(t testing.TB) (dir, env string) {
 // at the next start; taken up and saved, nothing of it is left lying.
 func TestStoppedWithUnsavedWork(t *testing.T) {
 	t.Parallel()
-	for _, c := range []struct {
+	for _, c := range shorttest.Some([]struct {
 		name string
 		stop func(s *terminal)
 	}{
@@ -41,7 +41,7 @@ func TestStoppedWithUnsavedWork(t *testing.T) {
 		{"INT from outside", func(s *terminal) { s.signal(syscall.SIGINT) }},
 		{"window closed", func(s *terminal) { s.pty.Close() }},
 		{"KILL", func(s *terminal) { s.signal(syscall.SIGKILL) }},
-	} {
+	}) {
 		t.Run(c.name, func(t *testing.T) {
 			t.Parallel()
 			dir, env := state(t)
@@ -283,7 +283,7 @@ var nowAmps = regexp.MustCompile(`set to (\d+) A`)
 // in the file or in the journal, and both are whole. CONTRALAY_KILLS sets how many.
 func TestKilledAtAnyInstant(t *testing.T) {
 	t.Parallel()
-	kills := 12
+	kills := 4
 	if shorttest.Long() {
 		kills = 50
 	}

@@ -11,6 +11,8 @@ import (
 	"time"
 
 	"github.com/creack/pty"
+
+	"contralay/model/shorttest"
 )
 
 // A terminal that answers nothing must not hold up the start: the terminal library
@@ -92,7 +94,7 @@ func foreign(t *testing.T) string {
 
 func TestPlainCharacters(t *testing.T) {
 	t.Parallel()
-	for _, c := range []struct {
+	for _, c := range shorttest.Some([]struct {
 		name string
 		env  []string
 		args []string
@@ -102,7 +104,7 @@ func TestPlainCharacters(t *testing.T) {
 		{"plain locale", []string{"LANG=C"}, nil},
 		{"overruled locale", []string{"LC_ALL=C"}, nil},
 		{"linux console", []string{"TERM=linux"}, nil},
-	} {
+	}) {
 		t.Run(c.name, func(t *testing.T) {
 			t.Parallel()
 			s := start(t, 100, 30, c.env, append(c.args, foreign(t))...)
@@ -125,14 +127,14 @@ func TestPlainCharacters(t *testing.T) {
 
 func TestNoColour(t *testing.T) {
 	t.Parallel()
-	for _, c := range []struct {
+	for _, c := range shorttest.Some([]struct {
 		name string
 		env  []string
 		args []string
 	}{
 		{"NO_COLOR", []string{"NO_COLOR=1"}, nil},
 		{"--colour never", nil, []string{"--colour", "never"}},
-	} {
+	}) {
 		t.Run(c.name, func(t *testing.T) {
 			t.Parallel()
 			s := start(t, 100, 30, c.env, append(c.args, example)...)

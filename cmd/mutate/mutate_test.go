@@ -8,6 +8,8 @@ import (
 	"strings"
 	"testing"
 	"time"
+
+	"contralay/model/shorttest"
 )
 
 // What the operators make of testdata/small, by hand: the line, the change, and what becomes of it.
@@ -54,8 +56,8 @@ func small(t *testing.T, pattern string) options {
 // TestSmall runs every mutant of a small package: the copies of its functions do what the functions did, each fault
 // is put where it is said, and what a test notices is told from what none does.
 func TestSmall(t *testing.T) {
-	if testing.Short() {
-		t.Skip("it calls the compiler")
+	if !shorttest.Long() {
+		t.Skip("it calls the compiler for every fault: in the long form")
 	}
 	o := small(t, ".")
 	rooms, err := load(o.dir, o.patterns, "")

@@ -4,9 +4,11 @@ package shorttest
 
 import (
 	"flag"
+	"math/rand/v2"
 	"os"
 	"os/exec"
 	"runtime/debug"
+	"slices"
 	"testing"
 )
 
@@ -14,7 +16,25 @@ import (
 func Long() bool { return os.Getenv("CONTRALAY_LONG") != "" }
 
 // rounds is how often each random test is tried in a default run. They are drawn anew in every run: many runs see much.
-const rounds = "30"
+const rounds = "15"
+
+// Rounds is how often something drawn is tried: a third of n by default, n times in the long form.
+func Rounds(n int) int {
+	if Long() {
+		return n
+	}
+	return (n + 2) / 3
+}
+
+// Some are those of several things that are tried: a third of them by default, drawn anew in every run, and all in the long form.
+func Some[T any](all []T) []T {
+	some := slices.Clone(all)
+	if Long() {
+		return some
+	}
+	rand.Shuffle(len(some), func(i, k int) { some[i], some[k] = some[k], some[i] })
+	return some[:Rounds(len(some))]
+}
 
 // Main is the TestMain of a package whose random tests take long: each has some rounds, unless more are asked for by
 // -rapid.checks; a hundred in the long form.

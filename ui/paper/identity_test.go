@@ -75,7 +75,7 @@ func TestNoTwoSheetsHaveOneIdentity(t *testing.T) {
 		seen.put(t, from, schema.Text(h)+sums[cat], out)
 		return out
 	}
-	long := shorttest.Long()                   // every field; else one of six
+	long := shorttest.Long()                   // every field; else one of twelve
 	starts := []string{"example", "every-key"} // of the large one the fields that the small one has not
 	if testing.Short() {
 		starts = starts[:1]
@@ -94,7 +94,7 @@ func TestNoTwoSheetsHaveOneIdentity(t *testing.T) {
 				return
 			}
 			fields[field] = true
-			if !long && len(fields)%6 != 0 {
+			if !long && len(fields)%12 != 0 {
 				return
 			}
 			if got := make(name+" "+field, &changed, cat, complete, Meta{}); got.Identity == was.Identity {

@@ -4,6 +4,8 @@ import (
 	"math"
 	"slices"
 	"testing"
+
+	"contralay/model/shorttest"
 )
 
 // pushed finds a small circle that holds discs of radii r the slow way: from many
@@ -107,7 +109,7 @@ func TestPackOfUnequal(t *testing.T) {
 		{1.09, 1.09, 1.27, 1.73}, {1.09, 1.09, 1.09, 1.09, 2.7}, {2.4, 2.4, 1.09, 1.09, 1.09, 1.09},
 		{5, 1, 1, 1, 1, 1}, {3, 3, 3, 0.5}, {3, 3, 3, 0.6, 3}, {4, 4, 2, 2, 1, 1}, {4, 4, 1.2, 1.2}, {6, 3, 2.5, 1.2, 0.9, 0.8},
 	}
-	for k := range 36 {
+	for k := range shorttest.Rounds(36) {
 		cases = append(cases, rng.sizes(4+k%3, 0.6, []float64{1.8, 3, 6}[k/3%3]))
 	}
 	worst := 0.0

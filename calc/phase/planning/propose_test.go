@@ -212,7 +212,7 @@ func firstOption(s *sheet.Sheet) (sheet.Option, bool) {
 // plans found, and does not steer the search.
 func TestPinsAndLocks(t *testing.T) {
 	rng := rand.New(rand.NewPCG(5, 5))
-	many := 20
+	many := 8
 	if shorttest.Long() {
 		many = 60
 	}
@@ -267,7 +267,7 @@ func TestWishesChangeWhatTheyName(t *testing.T) {
 		}
 	}
 	rng := rand.New(rand.NewPCG(6, 6))
-	for range 20 {
+	for range shorttest.Rounds(20) {
 		h := someTrunk(t, rng)
 		free, ok := firstOption(calc.Build(h.EditBranch(0, func(b *model.Branch) { b.LeaversOut = model.Some(false) }),
 			calctest.Catalogue(t), nil))

@@ -11,6 +11,7 @@ import (
 	"contralay/model"
 	"contralay/model/file"
 	"contralay/model/file/schema"
+	"contralay/model/shorttest"
 )
 
 // loaded is a file of testdata.
@@ -101,7 +102,7 @@ func TestEditsShareAndChangeNothing(t *testing.T) {
 		at    schema.At
 	}
 	made := map[string]int{}
-	for range 1200 {
+	for range shorttest.Rounds(1200) {
 		var all []place
 		eachRecord(h, func(t schema.Table, at schema.At) { all = append(all, place{t, at}) })
 		p := all[r.IntN(len(all))]

@@ -278,15 +278,22 @@ func EachScreen(t *testing.T, test func(t *testing.T, screen string)) {
 	}
 }
 
-// EachOrSome is EachScreen, but in a short run every sixth screen: the race detector makes the
-// long sweeps ten times as long.
+// EachOrSome is EachScreen, but by default every third screen, others for another test, and with -short every ninth: the
+// race detector makes the long sweeps ten times as long. In the long form it is every screen.
 func EachOrSome(t *testing.T, test func(t *testing.T, screen string)) {
 	at := map[string]int{}
 	for k, screen := range Screens() {
-		at[screen] = k
+		at[screen] = k + len(t.Name())
+	}
+	every := 3
+	switch {
+	case shorttest.Long():
+		every = 1
+	case testing.Short():
+		every = 9
 	}
 	EachScreen(t, func(t *testing.T, screen string) {
-		if !testing.Short() || at[screen]%6 == 0 {
+		if at[screen]%every == 0 {
 			test(t, screen)
 		}
 	})

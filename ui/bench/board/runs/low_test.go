@@ -72,7 +72,7 @@ func TestReadingLeavesTheOrder(t *testing.T) {
 			}
 		}
 	}), "")
-	pieces, layers, share := 0, 0, 3
+	pieces, layers, share := 0, 0, 6
 	if shorttest.Long() {
 		share = 1
 	}
@@ -80,7 +80,7 @@ func TestReadingLeavesTheOrder(t *testing.T) {
 		benchtest.Size(m, size[0], size[1])
 		for at, s := range runs.RunSteps(m) {
 			if s.Kind != run.LayStep || at%share != 0 {
-				continue // every third layer by default: what a reading comes to takes a sheet of its own
+				continue // every sixth layer by default: what a reading comes to takes a sheet of its own
 			}
 			all := runs.Pieces(m, at)
 			if len(all) < short {
