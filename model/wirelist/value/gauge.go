@@ -54,6 +54,8 @@ func ParseGauge(text string, bare Bare, mark Mark) (g Gauge, ok bool) {
 		}
 		if spec.Spec == MetricSpec {
 			bare = BareMM2
+		} else if isMadeAWG(rest) {
+			bare = BareAWG // "TXL 18" beside "35 mm²": the type says how its size is counted
 		}
 		g, ok = ParseGauge(rest, bare, mark)
 		if ok = ok && g.Spec == "" && (spec.Size == "" || g.Size == "" || g.Size == spec.Size); !ok {
@@ -166,7 +168,7 @@ func (g *Gauge) Cable(word string) bool {
 		"schirm", "blinde", "blindee", "blindage", "ecrante", "apantallado", "apantallada", "schermato", "schermata":
 		g.Shielded = true
 	case "twisted", "twist", "twisting", "twstd", "tw", "verdrillt", "verdrillen", "torsader", "trenzar", "twisten", "verdr", "torsade",
-		"torsadee", "trenzado", "trenzada", "intrecciato",
+		"torsadee", "torsades", "torsadees", "trenzado", "trenzada", "trenzados", "trenzadas", "intrecciato", "intrecciati",
 		"intrecciata", "krouceny", "kroucena", "kroucene", "skrecony", "skrecona", "skrecone", "tvinnad", "tvinnat", "snoet", "getwist",
 		"getwiste", "torcido", "torcida":
 		g.Twisted = true
