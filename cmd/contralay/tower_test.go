@@ -108,7 +108,7 @@ var lists = []string{"comment", "columned", "table", "value", "report", "prose",
 	"endtext", "sentence", "sidehead", "shape", "tail", "cablelines", "corecells", "column", "fuseways", "doubt", "pads", "arrow", "point",
 	"runline", "padlines", "alike", "record", "grid", "twoside", "titled", "plugwires", "block",
 	"bothends", "settle", "reading", "draft", "saidonce", "total", "farside",
-	"runon", "grouphead", "row", "endpins", "join", "audit"}
+	"runon", "grouphead", "row", "endpins", "toldpairs", "join", "audit"}
 
 // benchtest opens the whole bench for the tests of its parts; heattest is another method that the
 // balance of heat is checked against; shortForm is how tests are run by default.

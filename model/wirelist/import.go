@@ -23,6 +23,7 @@ import (
 	"contralay/model/wirelist/saidonce"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/toldpairs"
 	"contralay/model/wirelist/value"
 	"contralay/model/wirelist/words"
 )
@@ -85,6 +86,7 @@ func Import(tables []table.Table, opt draft.Options) (model.Harness, report.Repo
 	join.Ends(im)
 	join.Again(im)
 	join.Nets(im)
+	toldpairs.Take(im, tables)
 	join.Cables(im)
 	join.Wires(im)
 	join.Units(im)
