@@ -3,6 +3,7 @@ package wirelist
 import (
 	"fmt"
 	"slices"
+	"strconv"
 	"strings"
 	"sync"
 
@@ -248,6 +249,10 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int
 	for _, r := range over {
 		im.Say(report.Note, "text of no table", table.Place{File: t.File, Sheet: t.Sheet, Row: r.Line}, shape.RowText(r.Cells), "left out")
 	}
+	if rows := numbered(over); len(rows) > 0 {
+		im.Doubt("numbered rows that are read as text", table.Place{File: t.File, Sheet: t.Sheet, Row: rows[0].Line},
+			shape.RowText(rows[0].Cells), "left out; look whether they are cavities", rows)
+	}
 	var told []saidonce.Told
 	if len(wires) > 0 {
 		saidonce.Overall(im, t, wires[0].Block.Mark)
@@ -274,6 +279,19 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int
 		read = append(read, found[i].audited(t))
 	}
 	return read
+}
+
+// numbered are those of some rows of no table that have three cells or more and count from one, as cavities do.
+func numbered(over []table.Row) (rows []table.Row) {
+	for _, r := range over {
+		if n, first := r.Filled(); n > 2 && first == strconv.Itoa(len(rows)+1) {
+			rows = append(rows, r)
+		}
+	}
+	if len(rows) < 2 {
+		return nil
+	}
+	return rows
 }
 
 // saySplices says of the headings of splices that what they say is of the legs below them.
