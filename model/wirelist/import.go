@@ -254,8 +254,9 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int
 			shape.RowText(rows[0].Cells), "left out; look whether they are cavities", rows)
 	}
 	var told []saidonce.Told
+	var wide []saidonce.Wide
 	if len(wires) > 0 {
-		saidonce.Overall(im, t, wires[0].Block.Mark)
+		wide = saidonce.Overall(t, blocksOf(wires), wires[0].Block.Mark)
 		saidonce.Default(im, t, wires[0].Block.Mark, wires[0].Reading().Block.Lang)
 		told = saidonce.ToldIn(im, t, wires[0].Block.Mark)
 		saySplices(im, t)
@@ -271,10 +272,12 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int
 		takeLetters(im, r.Block, place)
 		takePlain(im, r.Block, place)
 		saidonce.ToldOnce(im, r.Block, told)
+		saidonce.OverallOf(im, r.Block, wide)
 		row.Read(im, r.Block, len(wires) == 1)
 	}
 	saidonce.SayOverall(im)
 	saidonce.SayDefault(im)
+	im.Overall = draft.Overall{}
 	for i := range found {
 		read = append(read, found[i].audited(t))
 	}

@@ -38,8 +38,8 @@ func FromToRows(t *table.Table, i int) (all []FromTo) {
 		all = append(all, l)
 	}
 	sized := slices.ContainsFunc(all, func(l FromTo) bool { return l.Size != "" })
-	if len(all) < 2 || !sized && slices.ContainsFunc(all, func(l FromTo) bool { return l.Signal != "" }) { // "red paint from the tank to …"
-		return nil
+	if len(all) < 2 || !sized && slices.ContainsFunc(all, func(l FromTo) bool { return l.Signal != "" }) {
+		return nil // "red paint from the tank to …"
 	}
 	asides := map[string]map[string]bool{}
 	for _, l := range all {
@@ -149,8 +149,8 @@ func withoutWire(w []string) []string {
 	if len(w) > 1 && slices.Contains([]string{"a", "an", "one", "ein", "eine", "un", "une", "uno", "una"}, table.Fold(w[0])) {
 		w = w[1:]
 	}
-	for len(w) > 1 && slices.Contains([]string{"wire", "lead", "runs", "goes", "leads", "running", "going", "fil", "va", "cavo", "leitung", "ader",
-		"geht", "lauft", "fuhrt"}, table.Fold(strings.TrimRight(w[len(w)-1], ","))) {
+	for len(w) > 1 && slices.Contains([]string{"wire", "lead", "runs", "goes", "leads", "running", "going", "fil", "va", "cavo", "leitung",
+		"ader", "geht", "lauft", "fuhrt"}, table.Fold(strings.TrimRight(w[len(w)-1], ","))) {
 		w = w[:len(w)-1]
 	}
 	return w
