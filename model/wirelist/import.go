@@ -273,7 +273,9 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int
 		takePlain(im, r.Block, place)
 		saidonce.ToldOnce(im, r.Block, told)
 		saidonce.OverallOf(im, r.Block, wide)
+		from := len(im.Items)
 		row.Read(im, r.Block, len(wires) == 1)
+		takeFree(im, t, r.Block, from)
 	}
 	saidonce.SayOverall(im)
 	saidonce.SayDefault(im)

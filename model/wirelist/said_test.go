@@ -124,8 +124,8 @@ func saidOnce(t *testing.T, path string, tables []table.Table, f *wirelist.Found
 // A size of all wires below the heading of one lead is not said of the others, not even in their notes.
 func TestSizeOfOneSection(t *testing.T) {
 	const list = "# Leads\n\n### Paddle to mast\n\n| Signal | X1 | X2 | Colour |\n|---|---|---|---|\n| CW | 1 | 2 | white |\n" +
-		"| CCW | 2 | 1 | black |\n\n### Mast to motor\n\nAll 20 AWG, silicone.\n\n| Signal | X3 | X4 | Colour |\n|---|---|---|---|\n| A+ | 1 | 1 | brown |\n" +
-		"| A- | 2 | 3 | white |\n"
+		"| CCW | 2 | 1 | black |\n\n### Mast to motor\n\nAll 20 AWG, silicone.\n\n| Signal | X3 | X4 | Colour |\n|---|---|---|---|\n" +
+		"| A+ | 1 | 1 | brown |\n| A- | 2 | 3 | white |\n"
 	tables, err := table.Read("leads.md", []byte(list), table.Limits{})
 	if err != nil {
 		t.Fatal(err)
