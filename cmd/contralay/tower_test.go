@@ -104,7 +104,8 @@ var leads = map[string][]string{"tree": {"ends"}, "board/runs/others": {"board/r
 	"board/runs/cards": {"board/runs/say", "board/runs/card"}}
 
 // lists are the parts of the reader of lists, the lowest first: each may use those before it.
-var lists = []string{"comment", "columned", "table", "value", "report", "prose", "cable", "freeword", "name", "freesaid", "signoff", "words",
+var lists = []string{"comment", "columned", "table", "value", "report", "prose", "cable", "freeword", "name", "freesaid", "signoff",
+	"words",
 	"endtext", "sentence", "sidehead", "shape", "tail", "cablelines", "corecells", "column", "fuseways", "doubt", "pads", "arrow", "point",
 	"runline", "padlines", "alike", "record", "grid", "twoside", "titled", "plugwires", "block",
 	"bothends", "settle", "reading", "draft", "saidonce", "total", "farside",

@@ -32,7 +32,8 @@ func Cavities(text string) (all []string) {
 	if at < len(w) && strings.HasSuffix(w[at], ":") {
 		list = append(slices.Clone(list), strings.TrimSuffix(w[at], ":"))
 	}
-	for len(rest) > 1 && slices.Contains([]string{"all", "both", "left", "alle", "beide", "toutes", "tous", "todos", "tutti"}, table.Fold(rest[0])) {
+	for len(rest) > 1 && slices.Contains([]string{"all", "both", "left", "alle", "beide", "toutes", "tous", "todos", "tutti"},
+		table.Fold(rest[0])) {
 		rest = rest[1:]
 	}
 	if name.StateOf(strings.Join(rest, " ")) != name.Blank && !isFree(table.Fold(strings.Join(rest, " "))) {

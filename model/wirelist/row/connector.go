@@ -49,7 +49,8 @@ func connectorOf(im *draft.Importer, b *shape.Block, titles []table.Row, only bo
 		var behind []table.Row
 		titles, behind = prose.WithoutTextsBehind(titles)
 		for _, r := range behind {
-			im.Say(report.Note, "below the table", table.Place{File: b.Table.File, Sheet: b.Table.Sheet, Row: r.Line}, r.Cells[0], "left out")
+			at := table.Place{File: b.Table.File, Sheet: b.Table.Sheet, Row: r.Line}
+			im.Say(report.Note, "below the table", at, r.Cells[0], "left out")
 		}
 	}
 	info := name.ReadTitle(titles, im.Cat)

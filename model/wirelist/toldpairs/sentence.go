@@ -126,7 +126,8 @@ func links(w string) bool {
 	switch table.Fold(w) {
 	case ",", "/", "&", "+", ":", "=", "-", "–", "and", "und", "et", "y", "e", "och", "og", "en", "i", "with", "mit", "avec", "con",
 		"med", "met", "com", "is", "are", "be", "must", "a", "an", "the", "one", "as", "form", "make", "share", "in", "run", "both", "of",
-		"wire", "wires", "together", "all", "up", "screened", "shielded", "sind", "ist", "bilden", "ein", "eine", "einem", "einer", "das", "als",
+		"wire", "wires", "together", "all", "up", "screened", "shielded", "sind", "ist", "bilden", "ein", "eine",
+		"einem", "einer", "das", "als",
 		"miteinander", "zusammen", "geschirmt", "sont", "forment", "une", "un", "ensemble", "son", "forman", "una", "uno", "juntos", "sono",
 		"formano", "insieme", "ar", "er", "ett", "et par", "zijn", "een", "samen", "ihop", "sammen", "adern", "ader", "fils", "fil":
 		return true
