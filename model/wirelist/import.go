@@ -3,6 +3,7 @@ package wirelist
 import (
 	"fmt"
 	"slices"
+	"strconv"
 	"strings"
 	"sync"
 
@@ -23,6 +24,7 @@ import (
 	"contralay/model/wirelist/saidonce"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/toldpairs"
 	"contralay/model/wirelist/value"
 	"contralay/model/wirelist/words"
 )
@@ -85,6 +87,7 @@ func Import(tables []table.Table, opt draft.Options) (model.Harness, report.Repo
 	join.Ends(im)
 	join.Again(im)
 	join.Nets(im)
+	toldpairs.Take(im, tables)
 	join.Cables(im)
 	join.Wires(im)
 	join.Units(im)
@@ -246,9 +249,14 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int
 	for _, r := range over {
 		im.Say(report.Note, "text of no table", table.Place{File: t.File, Sheet: t.Sheet, Row: r.Line}, shape.RowText(r.Cells), "left out")
 	}
+	if rows := numbered(over); len(rows) > 0 {
+		im.Doubt("numbered rows that are read as text", table.Place{File: t.File, Sheet: t.Sheet, Row: rows[0].Line},
+			shape.RowText(rows[0].Cells), "left out; look whether they are cavities", rows)
+	}
 	var told []saidonce.Told
+	var wide []saidonce.Wide
 	if len(wires) > 0 {
-		saidonce.Overall(im, t, wires[0].Block.Mark)
+		wide = saidonce.Overall(t, blocksOf(wires), wires[0].Block.Mark)
 		saidonce.Default(im, t, wires[0].Block.Mark, wires[0].Reading().Block.Lang)
 		told = saidonce.ToldIn(im, t, wires[0].Block.Mark)
 		saySplices(im, t)
@@ -264,14 +272,31 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int
 		takeLetters(im, r.Block, place)
 		takePlain(im, r.Block, place)
 		saidonce.ToldOnce(im, r.Block, told)
+		saidonce.OverallOf(im, r.Block, wide)
+		from := len(im.Items)
 		row.Read(im, r.Block, len(wires) == 1)
+		takeFree(im, t, r.Block, from)
 	}
 	saidonce.SayOverall(im)
 	saidonce.SayDefault(im)
+	im.Overall = draft.Overall{}
 	for i := range found {
 		read = append(read, found[i].audited(t))
 	}
 	return read
+}
+
+// numbered are those of some rows of no table that have three cells or more and count from one, as cavities do.
+func numbered(over []table.Row) (rows []table.Row) {
+	for _, r := range over {
+		if n, first := r.Filled(); n > 2 && first == strconv.Itoa(len(rows)+1) {
+			rows = append(rows, r)
+		}
+	}
+	if len(rows) < 2 {
+		return nil
+	}
+	return rows
 }
 
 // saySplices says of the headings of splices that what they say is of the legs below them.

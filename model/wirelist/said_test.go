@@ -4,6 +4,7 @@ import (
 	"os"
 	"path/filepath"
 	"slices"
+	"strings"
 	"testing"
 
 	"contralay/model/catalogue"
@@ -117,6 +118,26 @@ func saidOnce(t *testing.T, path string, tables []table.Table, f *wirelist.Found
 			if at.Column = ""; out[at] {
 				t.Errorf("%s: wire %s comes of row %d, which is left out", path, id, at.Row)
 			}
+		}
+	}
+}
+
+// A size of all wires below the heading of one lead is not said of the others, not even in their notes.
+func TestSizeOfOneSection(t *testing.T) {
+	const list = "# Leads\n\n### Paddle to mast\n\n| Signal | X1 | X2 | Colour |\n|---|---|---|---|\n| CW | 1 | 2 | white |\n" +
+		"| CCW | 2 | 1 | black |\n\n### Mast to motor\n\nAll 20 AWG, silicone.\n\n| Signal | X3 | X4 | Colour |\n|---|---|---|---|\n" +
+		"| A+ | 1 | 1 | brown |\n| A- | 2 | 3 | white |\n"
+	tables, err := table.Read("leads.md", []byte(list), table.Limits{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	h, rep, err := wirelist.Import(tables, draft.Options{})
+	if err != nil || len(h.Wires) != 4 {
+		t.Fatalf("%v %+v", err, h.Wires)
+	}
+	for k, want := range []string{"", "", "20", "20"} {
+		if w := h.Wires[k]; w.Size != want || strings.Contains(w.Note.V, "20") {
+			t.Errorf("%s: %q, note %q, want %q\n%s", w.ID, w.Size, w.Note.V, want, strings.Join(rep.Full(), "\n"))
 		}
 	}
 }

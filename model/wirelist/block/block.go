@@ -150,6 +150,11 @@ func (f *finder) find() ([]Block, []table.Row) {
 			i += n - 1
 			continue
 		}
+		if lines := runline.FromToRows(f.t, i); lines != nil {
+			f.listFromTo(rows[i:i+len(lines)], lines)
+			i += len(lines) - 1
+			continue
+		}
 		if points := (together{f}).cavityLines(i); points > 0 {
 			together{f}.listAlike(rows[i : i+points])
 			i += points - 1

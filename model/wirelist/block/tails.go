@@ -10,7 +10,8 @@ import (
 type asides struct{ *finder }
 
 // tail is how many rows from one on are a small table without headings below a list of wires from end to end: behind a gap, and behind
-// its title where it has one, they fill half of the columns or fewer, and each is a fuse with its rating or says nothing of a wire.
+// its title where it has one, they fill half of the columns or fewer, and each is a fuse with its rating, begins with how much there is
+// of something, or says nothing of a wire. Steps in the columns of the list are such a table, too.
 //
 //	Wire | From  | To   | mm² | Colour | Length
 //	1    | Panel | Lamp | 1   | red    | 300 mm
@@ -21,6 +22,9 @@ func (f asides) tail(i int) (n int) {
 	rows, c := f.t.Rows, f.current
 	if c == nil || f.t.Marked || len(c.Head) == 0 || len(c.Rows) == 0 || f.h.HeadLine() > 0 || shape.IsText(rows[i]) {
 		return 0
+	}
+	if n := tail.Steps(rows, i, c.Rows, f.isHead); n > 0 {
+		return n
 	}
 	title, at := "", i
 	if shape.IsText(rows[i-1]) {
@@ -33,12 +37,12 @@ func (f asides) tail(i int) (n int) {
 	cols, _ := f.h.Columns(c.Head, 0)
 	f.h.Sides(cols)
 	b := shape.Block{Cols: cols}
-	if !b.Has(name.FieldFrom, name.FieldFromPin, name.FieldRun) {
+	if !b.Has(name.FieldFrom, name.FieldFromPin, name.FieldRun) && !tail.BeginsWithAmount(cols, rows[i]) {
 		return 0
 	}
 	for n = 0; i+n < len(rows) && (n == 0 || rows[i+n].Line == rows[i+n-1].Line+1) && !shape.IsText(rows[i+n]); n++ {
 		r := rows[i+n]
-		if f.isHead(i+n) || !tail.IsFuses(cols, r, title) && !tail.SaysNoWire(cols, r, title) {
+		if f.isHead(i+n) || !tail.IsFuses(cols, r, title) && !tail.SaysNoWire(cols, r, title) && !tail.BeginsWithAmount(cols, r) {
 			return 0
 		}
 	}

@@ -16,9 +16,10 @@ func GoesOn(a, b *draft.Item, at draft.End) bool {
 	if a.From.String() == "" || a.To.String() == "" || b.From.String() == "" || b.To.String() == "" {
 		return false
 	}
+	is := func(e draft.End) bool { return e.String() == at.String() } // a list writes one cavity in several ways
 	if at.Pin == "+" || at.Pin == "-" {
-		return a.From == at && b.From == at
+		return is(a.From) && is(b.From)
 	}
-	through := a.From == at && b.To == at || a.To == at && b.From == at
+	through := is(a.From) && is(b.To) || is(a.To) && is(b.From)
 	return through && a.Gauge.Size == b.Gauge.Size && len(a.Colour) > 0 && slices.Equal(a.Colour, b.Colour)
 }

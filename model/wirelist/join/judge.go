@@ -31,6 +31,7 @@ func Judge(im *draft.Importer) {
 // sharedCavities finds those that two wires are in.
 func sharedCavities(im *draft.Importer) {
 	first := map[string]*draft.Item{}
+	var through []passage
 	for _, it := range im.Items {
 		if s := it.From.String(); s != "" && s == it.To.String() {
 			im.Say(report.Warn, "both ends in one cavity", it.Place, s+" wire "+im.H.Wires[it.Wire].ID, "kept")
@@ -56,12 +57,16 @@ func sharedCavities(im *draft.Importer) {
 				!shareGround(e, it, other) && (contrary(it.Signal, other.Signal) || !farside.GoesOn(it, other, e)):
 				im.Say(report.Stop, "one cavity, two nets", it.Place,
 					fmt.Sprintf("%s %q and, %s, %q", s, it.Signal, rowOf(other.Place, it.Place), other.Signal), "both kept")
+			case other.Block != it.Block && it.Signal != "" && table.Fold(it.Signal) == table.Fold(other.Signal) &&
+				farside.GoesOn(it, other, e):
+				through = append(through, passage{e, other, it})
 			default:
 				im.Say(report.Warn, "two wires in one cavity", it.Place,
 					fmt.Sprintf("%s wires %s and %s", s, im.H.Wires[other.Wire].ID, im.H.Wires[it.Wire].ID), "both kept")
 			}
 		}
 	}
+	sayPassages(im, through)
 }
 
 // oneTerminal reports whether two wires with two names may well share a terminal: each has both ends, each row

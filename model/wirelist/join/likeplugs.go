@@ -46,14 +46,21 @@ func (p *plugs) all(terms []*draft.Term) bool {
 	return len(terms) >= least && p.same(terms, least)
 }
 
-// devices reports whether two connectors or more have the same two names or more in the same cavities, and each is called after a
-// device that carries something out or feels something, one word for it and other words beside: the motors of two axes, the left
-// and the right lamp. No wire runs from one to the next.
+// devices reports whether two connectors or more have the same two names or more in the same cavities, and are of one kind of device: the
+// motors of two axes, the left and the right lamp. One of them may have more names than the others, as the motor with the switch has. No
+// wire runs from one to the next.
 //
 //	Left wheel motor       Right wheel motor
 //	1 | A                  1 | A
 //	2 | B                  2 | B
+//	                       3 | home switch
 func (p *plugs) devices(terms []*draft.Term) bool {
+	return ofOneKind(terms) && p.within(terms, 2)
+}
+
+// ofOneKind reports whether each of some connectors is called after a device that carries something out or feels something, with one word
+// for it and other words beside.
+func ofOneKind(terms []*draft.Term) bool {
 	word := ""
 	for _, t := range terms {
 		w := name.Words(table.Fold(calledAs(t)))
@@ -63,7 +70,22 @@ func (p *plugs) devices(terms []*draft.Term) bool {
 		}
 		word = w[at]
 	}
-	return p.same(terms, 2)
+	return true
+}
+
+// within reports whether all names of the connector that has the fewest, some at least, stand in the same cavities of the others.
+func (p *plugs) within(terms []*draft.Term, least int) bool {
+	p.look()
+	few := slices.MinFunc(terms, func(a, b *draft.Term) int { return len(p.nets[a]) - len(p.nets[b]) })
+	if len(p.nets[few]) < least {
+		return false
+	}
+	for net, pin := range p.nets[few] {
+		if slices.ContainsFunc(terms, func(t *draft.Term) bool { return p.nets[t][net] != pin }) {
+			return false
+		}
+	}
+	return true
 }
 
 // saysEnd reports whether a word is of one end of a lead, which another connector is the other end of.

@@ -33,7 +33,7 @@ func Nets(im *draft.Importer) {
 	}
 	gone, ends := map[*draft.Item]bool{}, pairsOf(im)
 	alike := plugs{im: im}
-	var joined []*draft.Item // of two connectors that do not share all names of either
+	var joined []*draft.Item // of two connectors that do not share all names of either, or are devices of one kind
 	var apart []*draft.Item  // of one name in two connectors, and not joined
 	for _, net := range order {
 		by := map[*draft.Term][]*draft.Item{}
@@ -74,7 +74,7 @@ func Nets(im *draft.Importer) {
 				im.Say(report.Warn, "net with several cavities at both ends", a[0].Place, fmt.Sprintf("%q", a[0].Signal),
 					"joined in the order of the lists")
 			}
-			if ends.shared(terms[0], terms[1]) < min(len(ends.nets[terms[0]]), len(ends.nets[terms[1]])) {
+			if ofOneKind(terms) || ends.shared(terms[0], terms[1]) < min(len(ends.nets[terms[0]]), len(ends.nets[terms[1]])) {
 				joined = append(joined, of[net]...)
 			}
 			for k := range a {

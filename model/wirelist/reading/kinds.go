@@ -90,6 +90,7 @@ func deviceColumn(l *look) []shape.Column {
 		if len(of) == 1 {
 			l.legs(cols)
 			cols[i].Field, cols[i].Vague = name.FieldPin, !l.HeadsDevice(i) && !name.IsDesignator(cols[i].Head)
+			l.plugEnds(cols)
 		}
 	}
 	return cols

@@ -45,6 +45,14 @@ func endsInPlug(text string) bool {
 // connectorOf makes the termination of a pin table; nil where each row names its own.
 func connectorOf(im *draft.Importer, b *shape.Block, titles []table.Row, only bool) *draft.Term {
 	titles, others := prose.LastPoint(titles, name.SaysConnector)
+	if im.Pages > 1 {
+		var behind []table.Row
+		titles, behind = prose.WithoutTextsBehind(titles)
+		for _, r := range behind {
+			at := table.Place{File: b.Table.File, Sheet: b.Table.Sheet, Row: r.Line}
+			im.Say(report.Note, "below the table", at, r.Cells[0], "left out")
+		}
+	}
 	info := name.ReadTitle(titles, im.Cat)
 	row := info.Row
 	if row == 0 {

@@ -12,18 +12,62 @@ import (
 	"contralay/model/wirelist/value"
 )
 
-// Overall finds the text of a sheet that says a size of all its wires, "All wires 0.75 mm² unless noted"; it could be that of the
-// rows that say none.
-func Overall(im *draft.Importer, t *table.Table, mark value.Mark) {
-	im.Overall = draft.Overall{}
+// Wide is a text of a sheet that says a size of all wires, "All wires 0.75 mm² unless noted"; it could be that of the rows that say none.
+// Below a heading that tables stand below as well, it speaks of those alone.
+type Wide struct {
+	says    draft.Overall
+	section int // the line of its heading; 0 where it speaks of all tables
+}
+
+// Overall finds such texts of a sheet; the blocks are its tables of wires.
+//
+//	### Handset lead
+//	| Pin | Signal |
+//
+//	### Motor lead
+//	All 22 AWG, silicone.
+//
+//	| Pin | Signal |
+func Overall(t *table.Table, blocks []*shape.Block, mark value.Mark) (all []Wide) {
+	section := 0
 	for _, r := range t.Rows {
+		if r.Level > 0 {
+			section = 0
+			if r.Level > 1 && slices.ContainsFunc(blocks, func(b *shape.Block) bool { return standsBelow(b, r.Line) }) {
+				section = r.Line
+			}
+		}
 		if _, text := r.Filled(); shape.IsText(r) && saysAll(text) {
 			if size := value.SizeWithin(text, mark); size != "" {
-				im.Overall = draft.Overall{Size: size, Text: text, At: table.Place{File: t.File, Sheet: t.Sheet, Row: r.Line}}
-				return
+				at := table.Place{File: t.File, Sheet: t.Sheet, Row: r.Line}
+				all = append(all, Wide{draft.Overall{Size: size, Text: text, At: at}, section})
 			}
 		}
 	}
+	return all
+}
+
+// OverallOf takes the first of these texts that speaks of a block: one of its own section before one of the sheet.
+func OverallOf(im *draft.Importer, b *shape.Block, all []Wide) {
+	var best *Wide
+	for i := range all {
+		if w := &all[i]; w.section == 0 && best == nil || w.section > 0 && standsBelow(b, w.section) && (best == nil || best.section == 0) {
+			best = w
+		}
+	}
+	switch {
+	case best == nil:
+		SayOverall(im)
+		im.Overall = draft.Overall{}
+	case im.Overall.At != best.says.At:
+		SayOverall(im)
+		im.Overall = best.says
+	}
+}
+
+// standsBelow reports whether a block stands below the heading of a line.
+func standsBelow(b *shape.Block, line int) bool {
+	return hasLine(b.Path, line) || hasLine(b.Titles, line)
 }
 
 // saysAll reports whether a text speaks of all wires.

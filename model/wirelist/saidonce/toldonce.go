@@ -59,7 +59,7 @@ func ToldOnce(im *draft.Importer, b *shape.Block, all []Told) {
 	}
 	var best draft.Default
 	for _, t := range all {
-		if (t.section == 0 || hasLine(b.Path, t.section) || hasLine(b.Titles, t.section)) &&
+		if (t.section == 0 || standsBelow(b, t.section)) &&
 			(best.Text == "" || t.says.At.Row < b.Rows[0].Line) {
 			best = t.says
 		}

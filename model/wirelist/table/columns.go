@@ -19,8 +19,8 @@ func inColumns(text string) bool {
 		if lines == 200 {
 			break
 		}
-		if strings.TrimSpace(l) == "" {
-			continue
+		if strings.Trim(l, "-=_ \t\r") == "" {
+			continue // a rule says nothing for either
 		}
 		lines++
 		if len(columned.Gapped(l)) > 2 {

@@ -3,6 +3,7 @@ package value
 import (
 	"strconv"
 	"strings"
+	"unicode"
 
 	"contralay/model/catalogue"
 	"contralay/model/wirelist/table"
@@ -52,8 +53,10 @@ func ParseGauge(text string, bare Bare, mark Mark) (g Gauge, ok bool) {
 		if rest == "" {
 			return spec, true
 		}
-		if spec.Spec == MetricSpec {
+		if _, metric := wireType(table.Fold(spec.Spec)); metric || spec.Spec == MetricSpec {
 			bare = BareMM2
+		} else if isMadeAWG(rest) {
+			bare = BareAWG // "TXL 18" beside "35 mm²": the type says how its size is counted
 		}
 		g, ok = ParseGauge(rest, bare, mark)
 		if ok = ok && g.Spec == "" && (spec.Size == "" || g.Size == "" || g.Size == spec.Size); !ok {
@@ -166,7 +169,7 @@ func (g *Gauge) Cable(word string) bool {
 		"schirm", "blinde", "blindee", "blindage", "ecrante", "apantallado", "apantallada", "schermato", "schermata":
 		g.Shielded = true
 	case "twisted", "twist", "twisting", "twstd", "tw", "verdrillt", "verdrillen", "torsader", "trenzar", "twisten", "verdr", "torsade",
-		"torsadee", "trenzado", "trenzada", "intrecciato",
+		"torsadee", "torsades", "torsadees", "trenzado", "trenzada", "trenzados", "trenzadas", "intrecciato", "intrecciati",
 		"intrecciata", "krouceny", "kroucena", "kroucene", "skrecony", "skrecona", "skrecone", "tvinnad", "tvinnat", "snoet", "getwist",
 		"getwiste", "torcido", "torcida":
 		g.Twisted = true
@@ -247,7 +250,7 @@ func parsePart(text string) (g Gauge, ok bool) {
 // with a thin wall has in German lists (from memory, not verified); TXL, GXL and SXL are walls
 // of SAE J1128.
 func CutSpec(text string) (spec Gauge, rest string) {
-	if !strings.ContainsAny(text, "/xXyY") && !strings.Contains(text, "6722") {
+	if strings.IndexFunc(text, unicode.IsLetter) < 0 && !strings.Contains(text, "/") {
 		return Gauge{}, text // no part number and none of the words
 	}
 	var left []string
@@ -289,6 +292,9 @@ func specNamed(words []string) (name string, n int) {
 		return MetricSpec, 1
 	case "txl", "gxl", "sxl":
 		return "SAE J1128 " + strings.ToUpper(first), 1
+	}
+	if is, _ := wireType(first); is {
+		return strings.ToUpper(first), 1
 	}
 	return "", 0
 }

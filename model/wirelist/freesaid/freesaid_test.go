@@ -1,0 +1,30 @@
+package freesaid
+
+import (
+	"strings"
+	"testing"
+)
+
+// A sentence says which cavities are free where it says nothing else.
+func TestCavities(t *testing.T) {
+	for text, want := range map[string]string{
+		"Pins 8 and 9 are empty.":                   "8,9",
+		"Pin 5 is not connected":                    "5",
+		"The pins 3, 4, 7-9 are unused.":            "3,4,7,8,9",
+		"Pins A1 to A3 are both free":               "A1,A2,A3",
+		"Kontakte 7 und 8 sind frei.":               "7,8",
+		"Pins 3-4: not used":                        "3,4",
+		"Les broches 3 et 4":                        "",
+		"Pins 8 and 9 are red":                      "",
+		"The rest is empty.":                        "",
+		"Pins 8 and 9 are empty in the old loom.":   "",
+		"Pins that are empty.":                      "",
+		"Pins 1 and 2 are 12 V and 3 is empty":      "",
+		"Pin 4 of the old loom is not connected":    "",
+		"Positions 1 and 2 are where the wires are": "",
+	} {
+		if got := strings.Join(Cavities(text), ","); got != want {
+			t.Errorf("%q: %q, want %q", text, got, want)
+		}
+	}
+}

@@ -1,0 +1,44 @@
+package wirelist
+
+import (
+	"slices"
+	"strings"
+
+	"contralay/model/wirelist/draft"
+	"contralay/model/wirelist/freesaid"
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/report"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
+)
+
+// takeFree takes in what the sentences right behind a table of the cavities of one connector say is free there; its wires are those read
+// last, from the item on.
+func takeFree(im *draft.Importer, t *table.Table, b *shape.Block, from int) {
+	if !b.IsPinTable() || from >= len(im.Items) || len(b.Rows) == 0 {
+		return
+	}
+	term := im.Items[from].From.Term
+	if term == nil || !term.Titled || slices.ContainsFunc(im.Items[from:], func(it *draft.Item) bool { return it.From.Term != term }) {
+		return
+	}
+	last := b.Rows[len(b.Rows)-1].Line
+	for _, r := range t.Rows {
+		_, text := r.Filled()
+		var all []string
+		for sentence := range strings.SplitSeq(text, ". ") {
+			all = append(all, freesaid.Cavities(sentence)...)
+		}
+		switch {
+		case r.Line > last && (!shape.IsText(r) || r.Level > 0 || !strings.HasSuffix(strings.TrimSpace(text), ".") && all == nil):
+			return // what stands further down is of something else
+		case r.Line < b.Rows[0].Line || !shape.IsText(r) || len(all) == 0:
+			continue
+		}
+		at := table.Place{File: t.File, Sheet: t.Sheet, Row: r.Line}
+		for _, pin := range all {
+			term.Pin(pin, name.Blank, at)
+		}
+		im.Say(report.Note, "cavities that a text says are free", at, text, "taken for "+term.ID+": "+strings.Join(all, ", "))
+	}
+}
