@@ -210,6 +210,7 @@ func TestPlan(t *testing.T) {
 
 // A plan says what it would be as a branch, and takes a centre, so many layers, and more effort.
 func TestPlanAsked(t *testing.T) {
+	shorttest.Turn(t)
 	row := func(args ...string) []string {
 		o := call(t, "", append([]string{"plan"}, args...)...)
 		if o.code != 0 {

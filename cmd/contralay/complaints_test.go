@@ -37,6 +37,7 @@ func (f fault) Update(msg tea.Msg) (tea.Model, tea.Cmd) {
 
 // A fault in the program gives the terminal back and keeps the work.
 func TestFaultKeepsWorkAndTerminal(t *testing.T) {
+	shorttest.Turn(t)
 	dir, env := state(t)
 	name := copyOfExample(t)
 	cmd := exec.Command(os.Args[0], name)
@@ -61,6 +62,7 @@ func TestFaultKeepsWorkAndTerminal(t *testing.T) {
 // One cell changes: at most 2 kB are sent, lines that stay are not sent again, and
 // nothing at all is sent while nobody presses a key.
 func TestFewBytes(t *testing.T) {
+	shorttest.Turn(t)
 	s := start(t, 80, 24, nil, fileOf(t, "many.toml", manyWires()))
 	s.laid()
 	s.changed(enter)
@@ -95,6 +97,7 @@ func TestFewBytes(t *testing.T) {
 // and a plain one give the same screens. The edges of the section are finer where there are more
 // colours; its numbers stay where they are.
 func TestLocalesAndSettings(t *testing.T) {
+	shorttest.Turn(t)
 	t.Parallel()
 	var want []string
 	s := start(t, 100, 30, nil, example)

@@ -217,6 +217,7 @@ func TestFirstHarness(t *testing.T) {
 
 // Other harnesses, drawn by seed: no path is made for one of them.
 func TestOtherFirstHarnesses(t *testing.T) {
+	shorttest.Turn(t)
 	t.Parallel()
 	n := 1
 	if shorttest.Long() {

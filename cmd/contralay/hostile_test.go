@@ -183,6 +183,7 @@ var own = regexp.MustCompile(`\x1b\[\?(1049|25|2004)[hl]|\x1b\[2J|\x1b\[K|\x1b\[
 // On the bench too: a file of a hostile name with hostile notes, every step and screen that a few
 // keys reach, a list of a hostile name, and hostile text pasted into a field.
 func TestBenchPassesOnNothing(t *testing.T) {
+	shorttest.Turn(t)
 	for _, h := range shorttest.Some(togetherHostile()) {
 		t.Run(visible.Line(h), func(t *testing.T) {
 			t.Parallel()

@@ -15,6 +15,7 @@ import (
 	"contralay/cmd/contralay/keep"
 	"contralay/model/catalogue"
 	"contralay/model/file"
+	"contralay/model/shorttest"
 )
 
 // odd is things that stand where a file should: each a path and what it is called.
@@ -91,6 +92,7 @@ func refused(t *testing.T, env []string, path, want string, args ...string) {
 
 // Standard input that does not end is read as far as a file may be, and no further.
 func TestEndlessInput(t *testing.T) {
+	shorttest.Turn(t)
 	t.Parallel()
 	for _, args := range [][]string{{"check", "-"}, {"figures", "-"}, {"sheet", "-", "-o", t.TempDir()}} {
 		zero, err := os.Open("/dev/zero")
@@ -201,6 +203,7 @@ func TestOutsideChangeOnScreen(t *testing.T) {
 // Unsaved work that is torn is named with its path before the bench opens, and stays; it goes
 // with + alone.
 func TestTornWorkIsNamed(t *testing.T) {
+	shorttest.Turn(t)
 	t.Parallel()
 	dir, env := state(t)
 	s, name := dirty(t, env)

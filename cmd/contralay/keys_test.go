@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"contralay/model/file"
+	"contralay/model/shorttest"
 )
 
 // dirty opens a copy of the example and types a current, so that there is work to
@@ -32,6 +33,7 @@ func amps(t *testing.T, name string) float64 {
 
 // A calliper or a scanner sends digits and Enter in one burst.
 func TestBurst(t *testing.T) {
+	shorttest.Turn(t)
 	t.Parallel()
 	var screens, files []string
 	for _, keys := range [][]string{{"12.5" + enter}, {"1", "2", ".", "5", enter}, {"12", ".5", enter}} {
@@ -61,6 +63,7 @@ func TestBurst(t *testing.T) {
 
 // Two hundred rows down in one write, as a held key or a fallen tool sends them.
 func TestFlood(t *testing.T) {
+	shorttest.Turn(t)
 	s := start(t, 100, 30, nil, copyOfExample(t))
 	s.see("WIRES")
 	s.press(strings.Repeat(down, 200) + strings.Repeat(up, 200) + strings.Repeat("jjxx", 40))
@@ -74,6 +77,7 @@ func TestFlood(t *testing.T) {
 }
 
 func TestPasteOutsideField(t *testing.T) {
+	shorttest.Turn(t)
 	name := copyOfExample(t)
 	s := start(t, 100, 30, nil, name)
 	s.see("WIRES")
@@ -114,6 +118,7 @@ func TestPasteInField(t *testing.T) {
 
 // Confirming with the key that asked would throw work away when a key bounces.
 func TestSameKeyNeverDiscards(t *testing.T) {
+	shorttest.Turn(t)
 	t.Parallel()
 	for _, c := range []struct{ name, key string }{{"Ctrl+C", ctrlC}, {"Q", "q"}} {
 		t.Run(c.name, func(t *testing.T) {
@@ -192,6 +197,7 @@ func filesIn(t *testing.T, dir string) []string {
 // and so is Esc with an arrow, a letter or another Esc behind it. Arrows of their own and a
 // paste stay what they are.
 func TestEscThenKey(t *testing.T) {
+	shorttest.Turn(t)
 	s := start(t, 100, 30, nil, copyOfExample(t))
 	s.see("WIRES")
 	s.press("h")

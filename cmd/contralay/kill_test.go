@@ -22,6 +22,7 @@ import (
 // somebody else goes on from another machine: the log beside the file has it all. A serial that has come
 // to its first hold makes room for the next. CONTRALAY_KILLS sets how many.
 func TestKillsLoseNothing(t *testing.T) {
+	shorttest.Turn(t)
 	t.Parallel()
 	rounds := 2
 	if shorttest.Long() {

@@ -37,6 +37,7 @@ func (c *counted) typed(value string) {
 // laid in and a sheath chosen. At most 30 where the proposal is taken, at most 60
 // where two layers are changed by hand.
 func TestKeyPresses(t *testing.T) {
+	shorttest.Turn(t)
 	t.Parallel()
 	for _, way := range shorttest.Some([]struct {
 		name   string

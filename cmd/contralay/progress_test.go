@@ -8,11 +8,14 @@ import (
 	"time"
 
 	"github.com/creack/pty"
+
+	"contralay/model/shorttest"
 )
 
 // What takes long says so where somebody reads, takes the line away again, and says
 // nothing where nobody does or nothing is slow.
 func TestSlowly(t *testing.T) {
+	shorttest.Turn(t)
 	t.Parallel()
 	master, slave, err := pty.Open()
 	if err != nil {

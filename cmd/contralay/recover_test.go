@@ -31,6 +31,7 @@ func state(t testing.TB) (dir, env string) {
 // However the bench is cut off, the harness stays as it was and the work is offered
 // at the next start; taken up and saved, nothing of it is left lying.
 func TestStoppedWithUnsavedWork(t *testing.T) {
+	shorttest.Turn(t)
 	t.Parallel()
 	for _, c := range shorttest.Some([]struct {
 		name string
@@ -82,6 +83,7 @@ func TestStoppedWithUnsavedWork(t *testing.T) {
 // A stop with nothing to lose leaves nothing behind, and neither does leaving by
 // choice, whatever was done before.
 func TestStoppedWithoutWork(t *testing.T) {
+	shorttest.Turn(t)
 	dir, env := state(t)
 	name := copyOfExample(t)
 	s := start(t, 100, 30, []string{env}, name)
@@ -106,6 +108,7 @@ func TestStoppedWithoutWork(t *testing.T) {
 // What is left for later is offered again; what is thrown away is gone, and Enter
 // does not throw it away.
 func TestLeftForLaterOrThrownAway(t *testing.T) {
+	shorttest.Turn(t)
 	t.Parallel()
 	dir, env := state(t)
 	s, name := dirty(t, env)
@@ -138,6 +141,7 @@ func TestLeftForLaterOrThrownAway(t *testing.T) {
 
 // Without a file, too: and where the harness was given a name, under that.
 func TestWorkWithoutAFile(t *testing.T) {
+	shorttest.Turn(t)
 	t.Parallel()
 	_, env := state(t)
 	s := start(t, 100, 30, []string{env})
@@ -200,6 +204,7 @@ func TestFileChangedBySomebodyElse(t *testing.T) {
 
 // Two benches on one file: the second is told, and whoever saves last is asked.
 func TestTwoBenchesOnOneFile(t *testing.T) {
+	shorttest.Turn(t)
 	_, env := state(t)
 	a, name := dirty(t, env)
 	b := start(t, 100, 30, []string{env}, name)
@@ -219,6 +224,7 @@ func TestTwoBenchesOnOneFile(t *testing.T) {
 // The folder gone, or not to be written to: the work stays on the screen and can be
 // saved elsewhere.
 func TestFolderGone(t *testing.T) {
+	shorttest.Turn(t)
 	s, name := dirty(t)
 	if err := os.RemoveAll(filepath.Dir(name)); err != nil {
 		t.Fatal(err)
@@ -259,6 +265,7 @@ func TestReadOnlyFolder(t *testing.T) {
 // Where there can be no journal the head says so, the bench works, and a cut-off
 // writes beside the harness, never over what an earlier one left there.
 func TestNoPlaceForAJournal(t *testing.T) {
+	shorttest.Turn(t)
 	blocked := fileOf(t, "a file", "")
 	name := copyOfExample(t)
 	for n, want := range []string{"loom.recovered.toml", "loom.recovered-2.toml"} {
@@ -282,6 +289,7 @@ var nowAmps = regexp.MustCompile(`set to (\d+) A`)
 // Kills at random instants of editing and saving: what the screen has answered is
 // in the file or in the journal, and both are whole. CONTRALAY_KILLS sets how many.
 func TestKilledAtAnyInstant(t *testing.T) {
+	shorttest.Turn(t)
 	t.Parallel()
 	kills := 4
 	if shorttest.Long() {

@@ -12,6 +12,7 @@ import (
 	runquery "contralay/calc/query/run"
 	"contralay/model/catalogue"
 	"contralay/model/file"
+	"contralay/model/shorttest"
 )
 
 // nineteen is 19 wires of 22 AWG, laid 1 · 6 · 12 on one branch.
@@ -47,6 +48,7 @@ var (
 // both are explained, and nothing is moved. The window is closed in the middle, and the
 // next start goes on at the step that was in hand.
 func TestBenchRun(t *testing.T) {
+	shorttest.Turn(t)
 	t.Parallel()
 	_, env := state(t)
 	name := fileOf(t, "loom.toml", nineteen())
@@ -177,6 +179,7 @@ func TestBenchRun(t *testing.T) {
 // A run is left in the middle and saved; then the file is changed. check says in one line what
 // differs from what was built, and the next run asks before it goes on.
 func TestRunAsksWhatChangedInTheFile(t *testing.T) {
+	shorttest.Turn(t)
 	t.Parallel()
 	_, env := state(t)
 	name := fileOf(t, "loom.toml", nineteen())
@@ -234,6 +237,7 @@ func TestRunAsksWhatChangedInTheFile(t *testing.T) {
 
 // Three Enter in one burst are one press, unless that is turned off.
 func TestRunTakesABurstOnce(t *testing.T) {
+	shorttest.Turn(t)
 	t.Parallel()
 	for _, c := range []struct {
 		flags []string

@@ -93,6 +93,7 @@ func foreign(t *testing.T) string {
 }
 
 func TestPlainCharacters(t *testing.T) {
+	shorttest.Turn(t)
 	t.Parallel()
 	for _, c := range shorttest.Some([]struct {
 		name string
@@ -126,6 +127,7 @@ func TestPlainCharacters(t *testing.T) {
 }
 
 func TestNoColour(t *testing.T) {
+	shorttest.Turn(t)
 	t.Parallel()
 	for _, c := range shorttest.Some([]struct {
 		name string
@@ -158,6 +160,7 @@ func TestNoColour(t *testing.T) {
 // Colour says nothing that sign and word do not say: with and without, the text is
 // the same. The section is left out, it is drawn finer in colour.
 func TestColourAddsNothing(t *testing.T) {
+	shorttest.Turn(t)
 	colour, plain := start(t, 100, 30, nil, example, "--colour", "always"), start(t, 100, 30, nil, example, "--colour", "never")
 	words := func(screen string) string {
 		lines := strings.Split(screen, "\n")
@@ -250,6 +253,7 @@ func TestHalfTerminal(t *testing.T) {
 }
 
 func TestResizeStorm(t *testing.T) {
+	shorttest.Turn(t)
 	t.Parallel()
 	s := start(t, 120, 40, nil, example)
 	s.see("WIRES", "HC2-INJ-01")

@@ -36,6 +36,18 @@ func Some[T any](all []T) []T {
 	return some[:Rounds(len(some))]
 }
 
+// Turn skips a test whose turn it is not: by default one of three such tests runs, others in every run, and in the long form all.
+// It is for a long walk through the program of which others like it are tried as well.
+func Turn(t testing.TB) {
+	t.Helper()
+	if !Long() && (run+len(t.Name()))%3 != 0 {
+		t.Skip("its turn is in one of three runs, and in the long form")
+	}
+}
+
+// run is which third of those that take turns runs in this process.
+var run = rand.IntN(3)
+
 // Main is the TestMain of a package whose random tests take long: each has some rounds, unless more are asked for by
 // -rapid.checks; a hundred in the long form.
 func Main(m *testing.M) {

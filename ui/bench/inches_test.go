@@ -17,6 +17,7 @@ var millimetres = regexp.MustCompile(`\d mm\b`)
 
 // No screen in inches shows a length in mm.
 func TestInchesOnEveryScreen(t *testing.T) {
+	shorttest.Turn(t)
 	benchtest.EachOrSome(t, func(t *testing.T, screen string) {
 		for k, name := range []string{"example.toml", "demo.toml", "whole.toml"} {
 			if !benchtest.Turn(screen, k, []int{1, 4, 8}[k]) || name == "whole.toml" && !shorttest.Long() {

@@ -11,6 +11,7 @@ import (
 	"contralay/calc/phase/current"
 	"contralay/calc/sheet"
 	"contralay/model"
+	"contralay/model/shorttest"
 	"contralay/model/unit"
 	"contralay/ui/bench/benchtest"
 	"contralay/ui/bench/desk"
@@ -93,6 +94,7 @@ func TestSectionIsDrawnOnce(t *testing.T) {
 
 // * goes on to destination first, and says what the colours tell apart; the title says it too.
 func TestWaysOfColouring(t *testing.T) {
+	shorttest.Turn(t)
 	m := coloured(t, 80, 24)
 	benchtest.Press(m, "right")
 	ways := []string{"wire colour", "destination", "size", "role", "temperature", "tightness"}

@@ -18,6 +18,7 @@ func unwrapped(screen string) string { return strings.Join(strings.Fields(screen
 // What was not saved, or not printed, is said with its reason whole, on the smallest screen
 // too, from every way to save; the open point stays.
 func TestNotSavedEndsWithItsReason(t *testing.T) {
+	shorttest.Turn(t)
 	reasons := []string{"permission denied", "no space left on device", "file name too long", "its symbolic links go round in a circle",
 		"it is not an ordinary file", "read-only file system"}
 	long := "/srv/shop/looms/of/this/year/and/the/last/hill-climb-single-seater-engine-loom.toml"

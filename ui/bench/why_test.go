@@ -9,6 +9,7 @@ import (
 	"contralay/calc/query/why"
 	"contralay/calc/sheet"
 	"contralay/model/file"
+	"contralay/model/shorttest"
 	"contralay/model/unit"
 	"contralay/ui/bench"
 	"contralay/ui/bench/benchtest"
@@ -220,6 +221,7 @@ func numbersGiven(m *desk.Model) []string {
 
 // W opens the why on every row of every step, and Esc goes back to the same row.
 func TestWhyFromEveryRow(t *testing.T) {
+	shorttest.Turn(t)
 	for _, screen := range []string{"wires", "layers", "fill", "sheath", "build", "wire", "layer", "branches"} {
 		m := benchtest.OpenAt(t, "example.toml", screen)
 		for at := range m.Page(m.ListWidth()).Rows {
@@ -251,6 +253,7 @@ func stripAnswer(v string) string {
 // Down to what is given: Enter on inputs ends, for every figure of the strip, at
 // inputs that nobody works out.
 func TestWhyGoesDownToWhatIsGiven(t *testing.T) {
+	shorttest.Turn(t)
 	m := benchtest.OpenAt(t, "demo.toml", "layers")
 	benchtest.Press(m, "w")
 	for depth := 0; ; depth++ {

@@ -19,6 +19,7 @@ import (
 	"contralay/model/edittest"
 	"contralay/model/file"
 	"contralay/model/file/schema"
+	"contralay/model/shorttest"
 	"contralay/model/unit"
 )
 
@@ -26,6 +27,7 @@ import (
 // each harness loads, is saved as it was loaded, leaves the one before as it was, and the history undoes them
 // all. -rapid.checks=250 makes five thousand.
 func TestAnyEditOfTheBench(t *testing.T) {
+	shorttest.Turn(t)
 	cat, err := catalogue.Default()
 	if err != nil {
 		t.Fatal(err)

@@ -9,6 +9,7 @@ import (
 	"pgregory.net/rapid"
 
 	"contralay/model/file"
+	"contralay/model/shorttest"
 	"contralay/ui/bench"
 	"contralay/ui/bench/benchtest"
 	"contralay/ui/bench/desk"
@@ -18,6 +19,7 @@ import (
 // Random keys, then undo to the start: the harness is what it was, and nothing
 // was written but by saving.
 func TestUndoReachesTheStart(t *testing.T) {
+	shorttest.Turn(t)
 	d := benchtest.Load(t, "example.toml")
 	cat := benchtest.Catalogue(t)
 	start := file.Encode(d)

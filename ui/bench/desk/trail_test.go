@@ -30,6 +30,7 @@ func held() uint64 {
 // 5,000 edits of 100 wires, of 400 in the long form, keep what they changed, some 2,000 bytes each, and not 5,000
 // harnesses; all of them are undone and done again.
 func TestHistoryKeepsWhatChanged(t *testing.T) {
+	shorttest.Turn(t)
 	const edits = 5000
 	wires := 100
 	if shorttest.Long() {

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"contralay/model"
+	"contralay/model/shorttest"
 	"contralay/ui/bench/benchtest"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/layers"
@@ -61,6 +62,7 @@ func TestHeldStays(t *testing.T) {
 // The branch as it is, kept as a variant and taken up again, gives the same figures; the cursor stays on its row
 // though rows come above it.
 func TestAsideAndBack(t *testing.T) {
+	shorttest.Turn(t)
 	m := benchtest.WaysAlone(benchtest.Open(t, "demo.toml"))
 	m.Step = layers.Step
 	before := m.Tally()
@@ -91,6 +93,7 @@ func TestAsideAndBack(t *testing.T) {
 
 // Moving along the lay-ups draws each and changes nothing; Enter takes what was drawn.
 func TestOptionIsDrawnBeforeItIsTaken(t *testing.T) {
+	shorttest.Turn(t)
 	m := benchtest.Open(t, "demo.toml")
 	m.Step = layers.Step
 	benchtest.WaysAlone(m)

@@ -13,6 +13,7 @@ import (
 	"contralay/calc/sheet"
 	"contralay/model"
 	"contralay/model/file"
+	"contralay/model/shorttest"
 	"contralay/model/unit"
 	"contralay/ui/bench"
 	"contralay/ui/bench/benchtest"
@@ -98,6 +99,7 @@ func worsened(t *testing.T, m *desk.Model) (key string, lacks sheet.Option) {
 // While the lay-up is in front a search goes on by itself, for as long as the bench is told, and then rests;
 // Enter on its row goes on, and stops it.
 func TestSearchGoesOnAndRests(t *testing.T) {
+	shorttest.Turn(t)
 	m, looks := searched(t, 400*time.Millisecond)
 	if cmd := m.Plan(); cmd != nil {
 		t.Fatal("it searches while another step is in front")
@@ -142,6 +144,7 @@ func TestSearchGoesOnAndRests(t *testing.T) {
 
 // Where the bench is not told to search, nothing goes on by itself.
 func TestNothingIsSearchedUnasked(t *testing.T) {
+	shorttest.Turn(t)
 	m, _ := searched(t, 0)
 	for cmd := benchtest.Update(m, benchtest.Message("right")); cmd != nil; cmd = benchtest.Update(m, cmd()) {
 		if slice(m) {

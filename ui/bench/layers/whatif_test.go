@@ -102,6 +102,7 @@ func inColumns(m *desk.Model, s *sheet.Sheet) []string {
 // What a person asks first is beside the present with at most six keys, in OD, tube, mass and bend; and coming back
 // leaves the step as it was.
 func TestWhatIfInSixKeys(t *testing.T) {
+	shorttest.Turn(t)
 	m := atLayers(t, 80, 24)
 	h := m.H
 	for _, size := range [][2]int{{80, 24}, {120, 40}} {
@@ -139,6 +140,7 @@ func TestWhatIfInSixKeys(t *testing.T) {
 // Without a key each row shows another value with its figures, at 80 x 24 those of the first kinds; + and - step it, and
 // it stays stepped after a page, another step and another branch.
 func TestRowIsSteppedAndStays(t *testing.T) {
+	shorttest.Turn(t)
 	m := atLayers(t, 80, 24)
 	benchtest.To(t, m, "2 spare wires")
 	shows(t, lineWith(t, m, "2 spare wires 5"), figuresOf(t, m, "spares", "5")...)
@@ -170,6 +172,7 @@ func TestRowIsSteppedAndStays(t *testing.T) {
 
 // What is taken is what was shown; undone, the harness is the same to the byte; the cursor and the table stay.
 func TestWayIsTakenAndUndone(t *testing.T) {
+	shorttest.Turn(t)
 	m := atLayers(t, 80, 24)
 	before, table := bytesOf(m), benchtest.View(m)
 	third := rand.IntN(3)
@@ -224,6 +227,7 @@ func bytesOf(m *desk.Model) string { return string(file.Encode(m.Doc())) }
 // A way that is kept stands in the table under its letter, in the file, and after a load; taken up it has the figures
 // that were shown for it.
 func TestKeptVariantSurvives(t *testing.T) {
+	shorttest.Turn(t)
 	m := atLayers(t, 80, 24)
 	ways := [][3]string{{"1", "centre", "three"}, {"2", "spares", "6"}, {"2", "spares", "1"}, {"3", "spec", "AS22759/34"},
 		{"4", "hand", "RH"}, {"5", "sheath", "AS23053/5"}, {"7", "size 20", "22"}}
@@ -294,6 +298,7 @@ func TestKeptVariantSurvives(t *testing.T) {
 
 // Of a branch taken at random each row shows the figures of the harness that is changed in that way.
 func TestRowsShowTheirWays(t *testing.T) {
+	shorttest.Turn(t)
 	r := rand.New(rand.NewPCG(21, 4))
 	files, many := []string{"demo.toml", "trunk.toml", "every-key.toml", "built-up.toml"}, 2
 	if shorttest.Long() { // with a large one
@@ -334,6 +339,7 @@ func TestRowsShowTheirWays(t *testing.T) {
 
 // A length made longer and shorter again, without undo, leads back to the ways that were worked out for it.
 func TestUpAndDownAgainFindsItsWays(t *testing.T) {
+	shorttest.Turn(t)
 	m := atLayers(t, 80, 24)
 	for _, by := range []unit.Millimetre{50, -50} {
 		m.Change(m.H.EditBranch(m.Branch, func(b *model.Branch) { b.LengthMM += by }), "")
@@ -346,6 +352,7 @@ func TestUpAndDownAgainFindsItsWays(t *testing.T) {
 // Where a way would stop the build its row is marked, and no row begins on such a way while another can be built; where
 // one cannot be at all its row says why, and Enter refuses it.
 func TestWayThatCannotBe(t *testing.T) {
+	shorttest.Turn(t)
 	m := benchtest.Open(t, "demo.toml")
 	m.Change(m.H.EditBranch(0, func(b *model.Branch) { b.Layers[1].Locked = model.Some(true) }), "")
 	benchtest.WaysAlone(m)

@@ -6,6 +6,7 @@ import (
 
 	"contralay/model"
 	"contralay/model/edit"
+	"contralay/model/shorttest"
 	"contralay/model/unit"
 	"contralay/ui/bench/benchtest"
 	"contralay/ui/bench/desk"
@@ -50,6 +51,7 @@ func TestLengthsOneAfterTheOther(t *testing.T) {
 // A row of the map is removed by ".": the answer names the wires that lost an end, and one
 // Backspace brings all back.
 func TestRemoveOnTheMap(t *testing.T) {
+	shorttest.Turn(t)
 	for _, c := range []struct{ on, says, key string }{
 		{"L5 to INJ2", "L5 removed; wires 102, 112 have lost an end at INJ2; INJ2 went with it", "branch R3"},
 		{"J3  Injector rail, second", "3 branches meet at J3: remove or move all but two of them first", ""},
@@ -73,6 +75,7 @@ func TestRemoveOnTheMap(t *testing.T) {
 // A locked layer that would lose a wire keeps it; a branch with a locked layer goes as a whole,
 // and one before it goes without a word about it.
 func TestRemoveKeepsWhatIsLocked(t *testing.T) {
+	shorttest.Turn(t)
 	m := benchtest.OpenAt(t, "demo.toml", "branches")
 	lock := func(id string) {
 		k := m.Sheet.Index.Branch[id]
@@ -95,6 +98,7 @@ func TestRemoveKeepsWhatIsLocked(t *testing.T) {
 // Everything on the page of a branch and on that of a place is done by Enter, and undone by one
 // Backspace.
 func TestChangePages(t *testing.T) {
+	shorttest.Turn(t)
 	for _, c := range []struct {
 		name string
 		keys []string
@@ -194,6 +198,7 @@ func TestJoinAndRenameByKeys(t *testing.T) {
 
 // A part of a branch on which none of its covers lies gets one proposed, which is said.
 func TestSplitSaysWhatIsUncovered(t *testing.T) {
+	shorttest.Turn(t)
 	m := benchtest.OpenAt(t, "demo.toml", "branches")
 	for _, to := range []unit.Millimetre{100, 500} {
 		h := m.H.EditBranch(0, func(b *model.Branch) { b.Covers = []model.Cover{{What: model.CoverTape, ToMM: model.Some(to)}} })

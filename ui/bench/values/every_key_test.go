@@ -11,6 +11,7 @@ import (
 
 	"contralay/model"
 	"contralay/model/file/schema"
+	"contralay/model/shorttest"
 	"contralay/ui/bench/benchtest"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/values"
@@ -377,6 +378,7 @@ const aNote = `Ö "first" \ second third, line`
 // Every table and every key of every-key.toml is made from nothing, by keys alone, on a file as
 // contralay new writes it.
 func TestEveryKeyIsMadeByKeys(t *testing.T) {
+	shorttest.Turn(t)
 	whole := benchtest.Load(t, "every-key.toml").Harness
 	want := whole.EditWire(0, func(w *model.Wire) { w.Note = model.Some(aNote) })
 	h := &hand{t: t, m: benchtest.Typed(t, "format = 1\n")}

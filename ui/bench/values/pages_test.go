@@ -78,6 +78,7 @@ func TestPagesFit(t *testing.T) {
 // Every key answers on every row of every page, and no key but those that open a file does harm: what
 // it changes is undone by one Backspace.
 func TestEveryKeyAnswersOnEveryRow(t *testing.T) {
+	shorttest.Turn(t)
 	keys := strings.Fields("enter + - . 5 / * w")
 	if testing.Short() {
 		keys = keys[:4]

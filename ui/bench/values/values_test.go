@@ -8,6 +8,7 @@ import (
 
 	"contralay/model"
 	"contralay/model/file/schema"
+	"contralay/model/shorttest"
 	"contralay/model/unit"
 	"contralay/ui/bench/benchtest"
 	"contralay/ui/bench/desk"
@@ -118,6 +119,7 @@ func TestRuleSaysWhatItChanges(t *testing.T) {
 
 // Every number can be stepped from where it is and back, and from where it is left out.
 func TestEveryNumberSteps(t *testing.T) {
+	shorttest.Turn(t)
 	m := benchtest.Open(t, "every-key.toml")
 	steps := 0
 	eachTable(func(table schema.Table) {

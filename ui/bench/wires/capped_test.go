@@ -7,6 +7,7 @@ import (
 
 	"contralay/calc/phase/ends"
 	"contralay/model"
+	"contralay/model/shorttest"
 	"contralay/ui/bench/benchtest"
 	"contralay/ui/bench/desk"
 	"contralay/ui/bench/wires"
@@ -15,6 +16,7 @@ import (
 // A spare is capped at a breakout from its own page, says where its cap lies, and gets a
 // cavity again; both are undone like anything else.
 func TestCapASpare(t *testing.T) {
+	shorttest.Turn(t)
 	m := benchtest.Open(t, "demo.toml")
 	id := ""
 	for _, w := range m.H.Wires {

@@ -7,6 +7,7 @@ import (
 	"github.com/google/go-cmp/cmp"
 
 	"contralay/model"
+	"contralay/model/shorttest"
 	"contralay/model/unit"
 	"contralay/ui/bench/benchtest"
 	"contralay/ui/bench/wires"
@@ -45,6 +46,7 @@ func TestWorstFirst(t *testing.T) {
 
 // What another size would do for all wires is taken by one key and undone by one.
 func TestSizesForAllAtOnce(t *testing.T) {
+	shorttest.Turn(t)
 	m := benchtest.OpenAt(t, "demo.toml", "sizes")
 	was := m.H
 	p := m.Page(m.ListWidth())
@@ -105,6 +107,7 @@ func TestFeedByKeys(t *testing.T) {
 
 // A size in the list says whether it does, why not, and what it costs.
 func TestSizesSayWhatTheyDo(t *testing.T) {
+	shorttest.Turn(t)
 	m := benchtest.OpenAt(t, "demo.toml", "wires")
 	benchtest.GoTo(t, m, "@Injector feed", "enter", "@size  ", "enter")
 	said := map[string]string{}
@@ -124,6 +127,7 @@ func TestSizesSayWhatTheyDo(t *testing.T) {
 // In a list to choose from, Enter at once takes what there is; Backspace leaves it, and
 // undoes nothing that was done elsewhere. Another wire's page begins at its own first row.
 func TestListsAreSafe(t *testing.T) {
+	shorttest.Turn(t)
 	m := benchtest.OpenAt(t, "demo.toml", "wires")
 	benchtest.GoTo(t, m, "@Lambda feed", "enter", "@feed  ", "enter")
 	was := m.H

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"contralay/model"
+	"contralay/model/shorttest"
 	"contralay/ui/bench/benchtest"
 )
 
@@ -116,6 +117,7 @@ func TestMoreLikeTheLast(t *testing.T) {
 
 // Lists begin with what the harness uses, oftenest first.
 func TestListsBeginWithWhatIsUsed(t *testing.T) {
+	shorttest.Turn(t)
 	m := benchtest.Open(t, "demo.toml")
 	benchtest.Press(m, "enter")
 	benchtest.To(t, m, "size ")

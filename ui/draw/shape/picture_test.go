@@ -38,6 +38,7 @@ func lone(s draw.Section, keep ...int) draw.Section {
 // The discs of a canvas cover the area of the circles within 5 %. How much of a pixel is disc is
 // seen by drawing the same discs on black and on white: what differs between the two is ground.
 func TestDiscsCoverTheirArea(t *testing.T) {
+	shorttest.Turn(t)
 	on := func(s draw.Section, pane [2]int, ground draw.Colour) [][]draw.Colour {
 		f := plan(s, pane[0], pane[1]-1, 0.5).f
 		b := build(s, dark, 1/f.kx)
@@ -75,6 +76,7 @@ func TestDiscsCoverTheirArea(t *testing.T) {
 // Pieces that touch in millimetres touch in cells, and those that are three pixels apart do not:
 // alone on a canvas, one is reached from the other over pixels that are not void.
 func TestNeighboursTouch(t *testing.T) {
+	shorttest.Turn(t)
 	ground := lookOf(dark).ground
 	touching, apart, share := 0, 0, 3
 	if shorttest.Long() {
@@ -219,6 +221,7 @@ func TestEveryNumberHasItsPlace(t *testing.T) {
 
 // The drawing has the same size whichever layer is in hand.
 func TestNothingJumps(t *testing.T) {
+	shorttest.Turn(t)
 	for _, n := range every(t) {
 		for _, pane := range panes {
 			seen := map[field]bool{}
@@ -317,6 +320,7 @@ func TestEveryWireIsSeen(t *testing.T) {
 // Each terminal is written what it has: of 16 and of 256 its own colours alone, without colour
 // none at all. Shapes are kept: what is drawn is drawn on all of them.
 func TestEachTerminalHasItsColours(t *testing.T) {
+	shorttest.Turn(t)
 	for _, n := range every(t)[:6] {
 		s := inHand(n.s, layersOf(n.s)[len(layersOf(n.s))-1])
 		for name, p := range terminals() {
@@ -343,6 +347,7 @@ func TestEachTerminalHasItsColours(t *testing.T) {
 
 // The same section gives the same bytes, and exactly as many cells as there is room for.
 func TestPictureIsTheSameAgain(t *testing.T) {
+	shorttest.Turn(t)
 	for at, n := range every(t)[:4] {
 		for name, p := range terminals() {
 			for w := 1; w < 90; w += 29 {

@@ -9,6 +9,7 @@ import (
 	"strings"
 	"testing"
 
+	"contralay/model/shorttest"
 	"contralay/ui/draw"
 )
 
@@ -37,6 +38,7 @@ func elements(t *testing.T, svg string) (out []map[string]string) {
 // Both writers draw the same: a circle of the drawing for every disc, where the canvas has it, to
 // a hundredth of a millimetre, all on one scale.
 func TestBothWritersDrawTheSame(t *testing.T) {
+	shorttest.Turn(t)
 	for _, n := range every(t) {
 		svg := SVG(n.s, n.name, nil)
 		if svg != SVG(n.s, n.name, nil) {
@@ -68,6 +70,7 @@ func TestBothWritersDrawTheSame(t *testing.T) {
 
 // Names on a drawing stay on their discs: a letter is at most 0.62 of its height wide.
 func TestNamesFitTheirDiscs(t *testing.T) {
+	shorttest.Turn(t)
 	for _, n := range every(t) {
 		for _, e := range elements(t, SVG(n.s, n.name, nil)) {
 			if e[""] != "text" || e["paint-order"] == "" {

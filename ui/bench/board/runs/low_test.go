@@ -59,6 +59,7 @@ func TestLowScreenHasNeighbours(t *testing.T) {
 // A reading and what it comes to stand on the screen with the order of the wires, not in its place: with a piece
 // its number and its neighbours, with a layer that is all on every piece in order.
 func TestReadingLeavesTheOrder(t *testing.T) {
+	shorttest.Turn(t)
 	const short = 5 // fewer pieces have room beside anything
 	m := runOf(t, "demo.toml", run.LayStep)
 	m.Change(m.H.EditBuild("1", func(b *model.Build) {

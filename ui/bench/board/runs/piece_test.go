@@ -18,6 +18,7 @@ import (
 // On every screen for cutting, laying and pinning the number of the wire stands three rows high, and
 // its colour and the row in hand stand there too, on a high screen and on the lowest.
 func TestNumberIsLarge(t *testing.T) {
+	shorttest.Turn(t)
 	for _, c := range []struct {
 		name            string
 		plain           []bool // in ASCII or not

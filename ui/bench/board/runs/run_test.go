@@ -10,6 +10,7 @@ import (
 	"contralay/calc/query/run"
 	"contralay/calc/sheet"
 	"contralay/model"
+	"contralay/model/shorttest"
 	"contralay/model/unit"
 	"contralay/ui/bench/benchtest"
 	"contralay/ui/bench/board/runs"
@@ -151,6 +152,7 @@ func TestSerials(t *testing.T) {
 // is pressed, and the end of the run names it until a good one is taken; what is out of tolerance
 // is gone on from only when that is asked twice.
 func TestReadingsAreSure(t *testing.T) {
+	shorttest.Turn(t)
 	m := runOf(t, "example.toml", run.LayStep)
 	goOn(t, m, func() bool { return runs.RunSteps(m)[runs.At(m)].Layer == 1 })
 	s := runs.RunSteps(m)[runs.At(m)]
@@ -227,6 +229,7 @@ func TestReadingsAreSure(t *testing.T) {
 // neither the step in hand nor what is done moves by it; a stop that comes up puts a hold
 // first and leaves the hand where it is.
 func TestStepInHandStays(t *testing.T) {
+	shorttest.Turn(t)
 	m := runOf(t, "demo.toml", run.LayStep)
 	hand, at := runs.RunSteps(m)[runs.At(m)].Key, runs.At(m)
 	var lengths []string

@@ -10,6 +10,7 @@ import (
 	"contralay/calc/query/run"
 	"contralay/model"
 	"contralay/model/file"
+	"contralay/model/shorttest"
 	"contralay/model/unit"
 	"contralay/ui/bench/benchtest"
 	"contralay/ui/bench/board/runs"
@@ -34,6 +35,7 @@ func written(t *testing.T, m *desk.Model) string {
 // A tick is written down with what was done and the clock of the desk, to 0.01 mm; it is undone
 // like any change.
 func TestTickIsARecord(t *testing.T) {
+	shorttest.Turn(t)
 	m := runOf(t, "demo.toml", run.LayStep)
 	b := runs.Build(m)
 	if len(b.Done) != 0 {
@@ -94,6 +96,7 @@ func changedRun(t *testing.T) *desk.Model {
 // again or kept by somebody with a name. Then the run goes on at the first step that is open; what
 // was done before stays on record with the reason.
 func TestRunAsksWhatChanged(t *testing.T) {
+	shorttest.Turn(t)
 	m := changedRun(t)
 	if m.Top() != runs.SinceKind {
 		t.Fatalf("nothing is asked:\n%s", benchtest.View(m))
@@ -159,6 +162,7 @@ func TestRunAsksWhatChanged(t *testing.T) {
 
 // All of it at once, or later: then the end of the run says it, and so does the next start.
 func TestAllAtOnceOrLater(t *testing.T) {
+	shorttest.Turn(t)
 	m := changedRun(t)
 	benchtest.GoTo(t, m, "@decide later", "enter")
 	if m.Top() != runs.RunKind || !strings.Contains(strings.Join(runs.OpenPoints(m), "\n"), "not as the sheet: wire 101") {
@@ -335,6 +339,7 @@ func TestOldRecordGoesOn(t *testing.T) {
 // A catalogue that has another figure than the serial was begun with is asked about: with the limits that would
 // move, to keep or to take by somebody with a name.
 func TestRunAsksAboutTheCatalogue(t *testing.T) {
+	shorttest.Turn(t)
 	for _, c := range []struct {
 		row, says string
 		size      [2]int

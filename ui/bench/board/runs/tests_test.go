@@ -9,6 +9,7 @@ import (
 	"contralay/calc/query/run"
 	"contralay/model"
 	"contralay/model/catalogue"
+	"contralay/model/shorttest"
 	"contralay/ui/bench/benchtest"
 	"contralay/ui/bench/board/runs"
 )
@@ -49,6 +50,7 @@ func TestNetThatFailsIsAHold(t *testing.T) {
 // The end is not done while a reading is out of its limit, be it a test or a diameter, until somebody
 // with a name has decided on it; then it is, and the deviation is on record.
 func TestNotDoneWhileOutOfLimits(t *testing.T) {
+	shorttest.Turn(t)
 	m := runOf(t, "example.toml", run.LayStep)
 	goOn(t, m, func() bool { return runs.RunSteps(m)[runs.At(m)].Layer == 1 })
 	lay := runs.RunSteps(m)[runs.At(m)].Key
