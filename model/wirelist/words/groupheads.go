@@ -27,6 +27,15 @@ func GoesTo(w string) bool {
 	return false
 }
 
+// ComesFrom reports whether a folded word stands before the place where wires start, and begins no name.
+func ComesFrom(w string) bool {
+	switch w {
+	case "from", "von", "vom", "depuis", "desde", "dal", "dalla", "fran", "fra":
+		return true
+	}
+	return false
+}
+
 // IsArticle reports whether a folded word is one that stands before a name and is none of it.
 func IsArticle(w string) bool {
 	switch w {
