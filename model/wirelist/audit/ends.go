@@ -28,7 +28,7 @@ func (a *auditor) ends(t *Table) {
 				if e.Term == nil || e.Pin == "" {
 					continue
 				}
-				if !e.Term.Titled && couldBeSeveral(e.Term.Name.V) {
+				if !e.Term.Titled && couldBeSeveral(called(e.Term)) {
 					joined = append(joined, r)
 				}
 				switch col := a.columnOf(t, r, e); {
@@ -54,7 +54,10 @@ func couldBeSeveral(called string) bool {
 			return true
 		}
 	}
-	return false
+	all := strings.FieldsFunc(called, func(r rune) bool { return strings.ContainsRune("/+&,;", r) })
+	return len(all) > 1 && !strings.Contains(called, " ") && !slices.ContainsFunc(all, func(p string) bool {
+		return !name.IsDesignator(p) || !strings.ContainsAny(p, "0123456789") || strings.Trim(p, "0123456789") == ""
+	})
 }
 
 // isOfNoEnds reports whether a field says no end.

@@ -70,7 +70,8 @@ func called(t *draft.Term) string {
 	return t.ID
 }
 
-// isNear reports whether two folded names are one but for letters that look like digits, or but for one letter of a long word.
+// isNear reports whether two folded names are one but for letters that look like digits, or but for one letter of a long word, or the
+// first is the designator that the second ends with.
 func isNear(x, y string) bool {
 	if x == y {
 		return false
@@ -80,6 +81,9 @@ func isNear(x, y string) bool {
 		return true
 	}
 	a, b := strings.Fields(x), strings.Fields(y)
+	if len(a) == 1 && len(b) > 1 && b[len(b)-1] == x && strings.ContainsAny(x, "0123456789") && x[0] > '9' {
+		return true // "Hub J1-4 / J1-5" names the hub once
+	}
 	if len(a) != len(b) {
 		return false
 	}

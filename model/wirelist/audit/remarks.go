@@ -17,8 +17,11 @@ import (
 //	J1:1 | P1:1 | red    | 20  | 22 AWG
 //	J1:2 |      | blue   | 20  | to pump 2
 func (a *auditor) remarks(t *Table) {
-	var sizes, colours, ends []table.Row
+	var sizes, colours, ends, choices []table.Row
 	for i, c := range t.Cols {
+		if c.Field == name.FieldColour || c.Field == name.FieldGauge {
+			choices = append(choices, a.choices(t, i)...)
+		}
 		if c.Field != name.FieldNote && c.Field != name.FieldKeep || c.Given {
 			continue
 		}
@@ -41,6 +44,7 @@ func (a *auditor) remarks(t *Table) {
 			}
 		}
 	}
+	a.doubt("a choice of two", t.At, "", "kept in the note; say which of them the wire has", choices)
 	a.doubt("a remark that is a size", t.At, "", "kept in the note; look whether the wire has it", sizes)
 	a.doubt("a remark that is a colour", t.At, "", "kept in the note; look whether the wire has it", colours)
 	a.doubt("a remark that reads as an end", t.At, "", "kept in the note; look whether the wire goes there", ends)
@@ -78,4 +82,27 @@ func (a *auditor) sharesEnd(cell string, wires []int) bool {
 		}
 	}
 	return false
+}
+
+// choices are the rows that leave open which of two colours or sizes a wire has, "white or grey", "2.5 / 4.0", so that it has none.
+func (a *auditor) choices(t *Table, col int) (rows []table.Row) {
+	for _, r := range t.Rows {
+		wires := a.row(t, r).wires
+		if col >= len(r.Cells) || len(wires) != 1 {
+			continue
+		}
+		w := &a.im.H.Wires[wires[0]]
+		first, second, two := strings.Cut(r.Cells[col], "/")
+		switch {
+		case value.IsChoice(r.Cells[col]):
+			rows = append(rows, r)
+		case t.Cols[col].Field == name.FieldGauge && two && w.Size == "":
+			x, ok := value.ParseGauge(strings.TrimSpace(first), value.BareMM2, t.Mark)
+			y, is := value.ParseGauge(strings.TrimSpace(second), value.BareMM2, t.Mark)
+			if ok && is && x.Size != "" && y.Size != "" {
+				rows = append(rows, r)
+			}
+		}
+	}
+	return rows
 }

@@ -19,12 +19,18 @@ import (
 //	Pin | Signal
 //	1   | from the pump
 func (a *auditor) unlikely(t *Table) {
-	var rows, ends []table.Row
+	var rows, ends, siblings, ids, hues []table.Row
 	var called []string
 	for _, r := range t.Rows {
 		for _, it := range a.row(t, r).items {
 			if it.Place.Row != r.Line {
 				continue
+			}
+			if value.IsSizeAndColour(it.OwnID, t.Lang, t.Mark) {
+				ids = append(ids, r)
+			}
+			if len(it.Colour) == 0 && beginsWithColour(it.Signal, t.Lang) {
+				hues = append(hues, r)
 			}
 			for _, e := range []draft.End{it.From, it.To} {
 				if e.Term == nil || !e.Term.Name.Set || !readsAsNone(e.Term.Name.V, t) {
@@ -34,12 +40,19 @@ func (a *auditor) unlikely(t *Table) {
 					called = append(called, e.Term.Name.V)
 				}
 			}
+			if e := it.To; e.Term != nil && isSibling(e.Term.ID, e.Pin) || it.From.Term != nil && isSibling(it.From.Term.ID, it.From.Pin) {
+				siblings = append(siblings, r)
+			}
 			if leads(it.Signal) && (it.From.String() == "" || it.To.String() == "" || it.From.Term != nil && it.From.Term.Titled) {
 				ends = append(ends, r)
 			}
 		}
 	}
 	a.doubt("a connector whose name reads as none", t.At, some(called), "kept; say what it is called if it is not that", rows)
+	a.doubt("an id that reads as a size and a colour", t.At, "",
+		"kept as the id of the wire; say what its column means if it is none", ids)
+	a.doubt("a name that begins with a colour and a size", t.At, "", "kept as the name of the wire; give the wire what it has of them", hues)
+	a.doubt("a cavity called as its connector is", t.At, "", "taken for its cavity; say two ends with a comma if they are two", siblings)
 	a.doubt("a name that reads as an end", t.At, "", "kept as the name of the wire; look whether the wire starts there", ends)
 }
 
@@ -47,11 +60,40 @@ func (a *auditor) unlikely(t *Table) {
 func readsAsNone(called string, t *Table) bool {
 	all := strings.Fields(called)
 	return title.IsCountLine(called) || value.SizeWithin(called, t.Mark) != "" && !strings.ContainsAny(called, "(") ||
-		len(all) > 3 && strings.ContainsAny(called[len(called)-1:], ".!?") || len(all) > 8
+		len(all) > 3 && strings.ContainsAny(called[len(called)-1:], ".!?") || len(all) > 8 ||
+		words.RefersTo(table.Fold(called)) || holdsRun(all)
+}
+
+// holdsRun reports whether a word between others leads on to where a wire goes: "relay 87 to both lamps" is no one place.
+func holdsRun(all []string) bool {
+	for i := 1; i+1 < len(all); i++ {
+		switch table.Fold(all[i]) {
+		case "to", "->", "→", "nach", "vers", "hacia", "verso", "naar", "via", "uber":
+			return true
+		}
+	}
+	return false
 }
 
 // leads reports whether the name of a wire begins with a word that leads to where a wire starts, and goes on.
 func leads(signal string) bool {
 	first, rest, _ := strings.Cut(table.Fold(signal), " ")
 	return rest != "" && words.ComesFrom(first) && len(name.Words(rest)) > 0
+}
+
+// isSibling reports whether a cavity is called as its connector is, with another number: "E1/E2" could be two lamps.
+func isSibling(connector, pin string) bool {
+	front := strings.TrimRight(connector, "0123456789")
+	of, ok := strings.CutPrefix(pin, front)
+	return ok && front != "" && front != connector && of != "" && strings.Trim(of, "0123456789") == "" && pin != connector
+}
+
+// beginsWithColour reports whether the name of a wire is a word for a colour, a number and more: "brown 2.5 lamps to chassis".
+func beginsWithColour(signal, lang string) bool {
+	all := strings.Fields(signal)
+	if len(all) < 3 || len(all[0]) < 3 || !value.HasDigit(all[1][:1]) {
+		return false
+	}
+	_, ok := value.ParseColour(all[0], lang)
+	return ok
 }
