@@ -19,12 +19,15 @@ import (
 //	Pin | Signal
 //	1   | from the pump
 func (a *auditor) unlikely(t *Table) {
-	var rows, ends, siblings, ids, hues []table.Row
-	var called []string
+	var rows, ends, siblings, ids, hues, cables []table.Row
+	var ofNone []string
 	for _, r := range t.Rows {
 		for _, it := range a.row(t, r).items {
 			if it.Place.Row != r.Line {
 				continue
+			}
+			if len(it.Colour) == 0 && t.saysColour(r) {
+				cables = append(cables, r)
 			}
 			if value.IsSizeAndColour(it.OwnID, t.Lang, t.Mark) {
 				ids = append(ids, r)
@@ -33,11 +36,11 @@ func (a *auditor) unlikely(t *Table) {
 				hues = append(hues, r)
 			}
 			for _, e := range []draft.End{it.From, it.To} {
-				if e.Term == nil || !e.Term.Name.Set || !readsAsNone(e.Term.Name.V, t) {
+				if e.Term == nil || !readsAsNone(called(e.Term), t) && !isReference(e) && !strings.HasSuffix(e.Pin, "?") {
 					continue
 				}
-				if rows = append(rows, r); !slices.Contains(called, e.Term.Name.V) {
-					called = append(called, e.Term.Name.V)
+				if rows = append(rows, r); !slices.Contains(ofNone, called(e.Term)) {
+					ofNone = append(ofNone, called(e.Term))
 				}
 			}
 			if e := it.To; e.Term != nil && isSibling(e.Term.ID, e.Pin) || it.From.Term != nil && isSibling(it.From.Term.ID, it.From.Pin) {
@@ -48,10 +51,13 @@ func (a *auditor) unlikely(t *Table) {
 			}
 		}
 	}
-	a.doubt("a connector whose name reads as none", t.At, some(called), "kept; say what it is called if it is not that", rows)
+	a.doubt("a connector whose name reads as none", t.At, some(ofNone), "kept; say what it is called if it is not that", rows)
 	a.doubt("an id that reads as a size and a colour", t.At, "",
 		"kept as the id of the wire; say what its column means if it is none", ids)
-	a.doubt("a name that begins with a colour and a size", t.At, "", "kept as the name of the wire; give the wire what it has of them", hues)
+	a.doubt("a name that begins with a colour and a size", t.At, "",
+		"kept as the name of the wire; give the wire what it has of them", hues)
+	a.doubt("a cable whose text ends with a colour", t.At, "",
+		"kept as a name; look whether the wire has that colour", cables)
 	a.doubt("a cavity called as its connector is", t.At, "", "taken for its cavity; say two ends with a comma if they are two", siblings)
 	a.doubt("a name that reads as an end", t.At, "", "kept as the name of the wire; look whether the wire starts there", ends)
 }
@@ -62,6 +68,11 @@ func readsAsNone(called string, t *Table) bool {
 	return title.IsCountLine(called) || value.SizeWithin(called, t.Mark) != "" && !strings.ContainsAny(called, "(") ||
 		len(all) > 3 && strings.ContainsAny(called[len(called)-1:], ".!?") || len(all) > 8 ||
 		words.RefersTo(table.Fold(called)) || holdsRun(all)
+}
+
+// isReference reports whether an end refers to another row, "see pin 4", of which a connector and its cavity were made.
+func isReference(e draft.End) bool {
+	return words.RefersTo(table.Fold(called(e.Term) + " " + e.Pin))
 }
 
 // holdsRun reports whether a word between others leads on to where a wire goes: "relay 87 to both lamps" is no one place.
@@ -96,4 +107,24 @@ func beginsWithColour(signal, lang string) bool {
 	}
 	_, ok := value.ParseColour(all[0], lang)
 	return ok
+}
+
+// saysColour reports whether a cell of a column of cables goes on with a colour.
+func (t *Table) saysColour(r table.Row) bool {
+	for i, c := range t.Cols {
+		if (c.Field == name.FieldCable || c.Field == name.FieldWire) && i < len(r.Cells) && endsWithColour(r.Cells[i], t.Lang) {
+			return true
+		}
+	}
+	return false
+}
+
+// endsWithColour reports whether the text of a cable goes on with the colour of one core, "LiYY 2x0.5 wh".
+func endsWithColour(cable, lang string) bool {
+	at := strings.LastIndexByte(cable, ' ')
+	if at < 0 || value.HasDigit(cable[at:]) {
+		return false
+	}
+	_, ok := value.ParseColour(cable[at+1:], lang)
+	return ok && value.HasDigit(cable[:at])
 }

@@ -41,7 +41,8 @@ func ComesFrom(w string) bool {
 // RefersTo reports whether a folded text begins with words that refer to another row, and names nothing itself: "same as 5", "see X3",
 // "wie Pin 4".
 func RefersTo(text string) bool {
-	for _, lead := range []string{"same as ", "see ", "as pin ", "as above", "like pin ", "shared with ", "share with ", "common with ",
+	for _, lead := range []string{"same as ", "see ", "as pin ", "as above", "like pin ", "shared with ",
+		"share with ", "common with ",
 		"wie ", "siehe ", "s. pin ", "dito ", "gleich wie ", "voir ", "comme ", "idem ", "igual que ", "ver pin ", "come pin ", "vedi ", "zie ",
 		"same ", "ditto ", "also on ", "together with "} {
 		if strings.HasPrefix(text+" ", lead) && len(text) > len(lead) {
