@@ -62,6 +62,15 @@ func TestLookFor(t *testing.T) {
 			"an end that could be several: row 3;"},
 		"a core's colour behind its cable": {"From,To,Cable\nHub:1,Vat:1,LiYY 2x0.5 wh\nHub:2,Vat:2,LiYY 2x0.5 bn\n",
 			"From,To,Cable\nHub:1,Vat:1,LiYY 2x0.5\nHub:2,Vat:2,LiYY 2x0.5\n", "a cable whose text ends with a colour: row 2, row 3;"},
+		"connectors and how many pins they have": {
+			"Connector,Type,Pins,Mates with\nX1,DT 4,4,X11\nX2,DT 6,6,X12\n\nFrom,To,Size\nX1-1,X2-1,20\n",
+			"Connector,Type,Pin,Mates with\nX1,DT 4,4,X11\nX1,DT 4,3,X12\n\nFrom,To,Size\nX1-1,X2-1,20\n",
+			"a table that could count the cavities of connectors: row 2, row 3;"},
+		"splices that are not read": {
+			"Splice,Wire,Color,AWG,Goes to\nSP1,301,red,14,Lamp pin 1\nSP1,302,red,14,Horn pin 1\nSP2,303,blue,14,Fan pin 1\n" +
+				",304,blue,14,Fan pin 2\n",
+			"Stage,Wire,Color,AWG,Goes to\nlate,301,red,14,Lamp pin 1\nlate,302,red,14,Horn pin 1\nearly,303,blue,14,Fan pin 1\n",
+			"a column that could say an end is not read: Splice: row 2, row 3, row 4"},
 		"two wires in one cavity": {"Wire,From,To,AWG\n1,Hub:1,Vat:1,20\n2,Hub:2,Vat:2,20\n3,Hub:1,Fan:3,20\n",
 			"Wire,From,To,AWG\n1,Hub:1,Vat:1,20\n2,Hub:2,Vat:2,20\n3,Hub:3,Fan:3,20\n",
 			"two wires in one cavity: Hub:1 wires 1 and 3: row 2, row 4;"},

@@ -130,6 +130,7 @@ func Run(im *draft.Importer, words map[string]name.Meaning, lists []table.Table,
 		a.twisted(t)
 		a.unlikely(t)
 		a.remarks(t)
+		a.counted(t)
 	}
 	a.openNamed()
 	a.nearNames()

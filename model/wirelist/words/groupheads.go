@@ -43,8 +43,8 @@ func ComesFrom(w string) bool {
 func RefersTo(text string) bool {
 	for _, lead := range []string{"same as ", "see ", "as pin ", "as above", "like pin ", "shared with ",
 		"share with ", "common with ",
-		"wie ", "siehe ", "s. pin ", "dito ", "gleich wie ", "voir ", "comme ", "idem ", "igual que ", "ver pin ", "come pin ", "vedi ", "zie ",
-		"same ", "ditto ", "also on ", "together with "} {
+		"wie ", "siehe ", "s. pin ", "dito ", "gleich wie ", "voir ", "comme ", "idem ", "igual que ", "ver pin ", "come pin ", "vedi ",
+		"zie ", "same ", "ditto ", "also on ", "together with "} {
 		if strings.HasPrefix(text+" ", lead) && len(text) > len(lead) {
 			return true
 		}
