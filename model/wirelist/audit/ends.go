@@ -49,6 +49,9 @@ func (a *auditor) ends(t *Table) {
 // couldBeSeveral reports whether the name of an end has a sign between two pieces with a number each, "Lamp L 1 / Lamp R 1",
 // or with one word at their heads, or a word for two.
 func couldBeSeveral(called string) bool {
+	if !strings.ContainsAny(called, " /+&,;") {
+		return false // most names
+	}
 	for _, sign := range []string{" / ", ", ", "; ", " & ", " + ", " and "} {
 		front, back, ok := strings.Cut(called, sign)
 		one, _, _ := strings.Cut(front, " ")
@@ -58,7 +61,7 @@ func couldBeSeveral(called string) bool {
 			return true
 		}
 	}
-	if slices.ContainsFunc(name.Words(table.Fold(called)), saysBoth) {
+	if strings.Contains(called, " ") && slices.ContainsFunc(name.Words(table.Fold(called)), saysBoth) {
 		return true
 	}
 	all := strings.FieldsFunc(called, func(r rune) bool { return strings.ContainsRune("/+&,;", r) })

@@ -16,6 +16,9 @@ import (
 //	J1        | 2
 //	JI        | 3
 func (a *auditor) nearNames() {
+	if len(a.im.Terms) > mostNear {
+		return
+	}
 	of := map[*draft.Term][]*draft.Item{}
 	var terms []*draft.Term
 	for _, it := range a.im.Items {
@@ -28,9 +31,6 @@ func (a *auditor) nearNames() {
 			}
 			of[e.Term] = append(of[e.Term], it)
 		}
-	}
-	if len(terms) > mostNear {
-		return
 	}
 	rows := map[table.Place][]table.Row{}
 	whats := map[table.Place][]string{}

@@ -1,6 +1,8 @@
 package audit
 
 import (
+	"slices"
+
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/table"
 )
@@ -8,6 +10,9 @@ import (
 // openNamed names the rows of wires with one end that have the name of another connector, where a wire of another table ends: they could
 // go there.
 func (a *auditor) openNamed() {
+	if !slices.ContainsFunc(a.im.Terms, func(t *draft.Term) bool { return t.Titled }) {
+		return // no wire has one end for its table
+	}
 	named := map[string]*draft.Term{}
 	for _, t := range a.im.Terms {
 		if t.Name.Set && !t.Titled {

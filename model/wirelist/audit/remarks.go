@@ -31,16 +31,13 @@ func (a *auditor) remarks(t *Table) {
 				continue
 			}
 			cell, w := r.Cells[i], &a.im.H.Wires[wires[0]]
-			if !strings.Contains(table.Fold(w.Note.V), table.Fold(cell)) {
-				continue // it was taken
-			}
 			switch {
 			case isSizeAlone(cell, t.Mark) && !a.sizesOf(cell, t.Mark).is(w.Size):
-				sizes = append(sizes, r)
+				sizes = left(sizes, r, w.Note.V, cell)
 			case c.Field == name.FieldNote && a.kindOf(cell, t) == colour && !a.textOf(wires[0]).isColour(cell, t.Lang) && len(cell) > 2:
-				colours = append(colours, r)
+				colours = left(colours, r, w.Note.V, cell)
 			case leadsOn(cell) && (w.To.V == "" || strings.ContainsAny(cell, "0123456789") && !a.sharesEnd(cell, wires)):
-				ends = append(ends, r)
+				ends = left(ends, r, w.Note.V, cell)
 			}
 		}
 	}
@@ -50,9 +47,20 @@ func (a *auditor) remarks(t *Table) {
 	a.doubt("a remark that reads as an end", t.At, "", "kept in the note; look whether the wire goes there", ends)
 }
 
+// left adds a row to some where a cell of it stands in the note of its wire; else it was taken.
+func left(rows []table.Row, r table.Row, note, cell string) []table.Row {
+	if !strings.Contains(table.Fold(note), table.Fold(cell)) {
+		return rows
+	}
+	return append(rows, r)
+}
+
 // leadsOn reports whether a text is a word that leads to where a wire goes and a few words behind it, "to pump 2".
 func leadsOn(cell string) bool {
 	const most = 5 // words (no source)
+	if !strings.Contains(cell, " ") {
+		return false
+	}
 	all := strings.Fields(table.Fold(cell))
 	return len(all) > 1 && len(all) <= most && all[0] != "a" && all[0] != "al" && all[0] != "an" && words.GoesTo(all[0]) &&
 		!slices.ContainsFunc(all, func(w string) bool { return value.IsNothing(w) }) && !isVerb(all[1])

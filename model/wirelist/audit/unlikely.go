@@ -62,24 +62,31 @@ func (a *auditor) unlikely(t *Table) {
 	a.doubt("a name that reads as an end", t.At, "", "kept as the name of the wire; look whether the wire starts there", ends)
 }
 
-// readsAsNone reports whether the name of a connector is a line of counts, holds a size of wire, or is a sentence.
+// readsAsNone reports whether the name of a connector is a line of counts, holds a size of wire, is a sentence, refers to another row, or
+// is two places.
 func readsAsNone(called string, t *Table) bool {
-	all := strings.Fields(called)
-	return title.IsCountLine(called) || value.SizeWithin(called, t.Mark) != "" && !strings.ContainsAny(called, "(") ||
-		len(all) > 3 && strings.ContainsAny(called[len(called)-1:], ".!?") || len(all) > 8 ||
-		words.RefersTo(table.Fold(called)) || holdsRun(all)
+	if !strings.Contains(called, " ") {
+		return false // most names
+	}
+	folded := table.Fold(called)
+	blanks := strings.Count(folded, " ")
+	return title.IsCountLine(folded) || value.SizeWithin(folded, t.Mark) != "" && !strings.ContainsAny(called, "(") ||
+		blanks > 2 && strings.ContainsAny(called[len(called)-1:], ".!?") || blanks > 7 || words.RefersTo(folded) || holdsRun(folded)
 }
 
 // isReference reports whether an end refers to another row, "see pin 4", of which a connector and its cavity were made.
 func isReference(e draft.End) bool {
-	return words.RefersTo(table.Fold(called(e.Term) + " " + e.Pin))
+	switch first := called(e.Term); strings.ToLower(first) {
+	case "see", "same as", "same", "wie", "siehe", "voir", "vedi", "zie", "idem", "as", "like":
+		return true
+	}
+	return false
 }
 
 // holdsRun reports whether a word between others leads on to where a wire goes: "relay 87 to both lamps" is no one place.
-func holdsRun(all []string) bool {
-	for i := 1; i+1 < len(all); i++ {
-		switch table.Fold(all[i]) {
-		case "to", "->", "→", "nach", "vers", "hacia", "verso", "naar", "via", "uber":
+func holdsRun(folded string) bool {
+	for _, lead := range []string{" to ", " -> ", " → ", " nach ", " vers ", " hacia ", " verso ", " naar ", " via ", " uber "} {
+		if strings.Contains(folded, lead) {
 			return true
 		}
 	}
@@ -88,7 +95,11 @@ func holdsRun(all []string) bool {
 
 // leads reports whether the name of a wire begins with a word that leads to where a wire starts, and goes on.
 func leads(signal string) bool {
-	first, rest, _ := strings.Cut(table.Fold(signal), " ")
+	first, rest, ok := strings.Cut(signal, " ")
+	if !ok || len(first) < 3 {
+		return false
+	}
+	first = table.Fold(first)
 	return rest != "" && words.ComesFrom(first) && len(name.Words(rest)) > 0
 }
 

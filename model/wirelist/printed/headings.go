@@ -22,7 +22,7 @@ func base(heading string) string {
 // "Pin" become "Pin" and "Pin.1", or "Pin_x" and "Pin_y". "Pin 1" and "Pin 2" are what somebody wrote.
 func (p *plain) headings() {
 	for i, r := range p.t.Rows {
-		if len(r.Cells) < 3 || p.t.Marked && !r.Ruled {
+		if len(r.Cells) < 3 || p.t.Marked && !r.Ruled || !p.t.Marked && !p.isApart(i) {
 			continue
 		}
 		n := map[string]int{}
@@ -64,4 +64,14 @@ func (p *plain) signed(r table.Row, heading string) bool {
 		}
 	}
 	return bare || x && y
+}
+
+// isApart reports whether a row stands where headings do: near the top, behind an empty row, or below a text.
+func (p *plain) isApart(i int) bool {
+	const top = 10 // rows (no source)
+	if i < top || p.t.Rows[i].Line > p.t.Rows[i-1].Line+1 {
+		return true
+	}
+	n, _ := p.t.Rows[i-1].Filled()
+	return n == 1
 }

@@ -90,7 +90,7 @@ func (p *plain) unnamed() {
 	for i, r := range p.t.Rows {
 		for k, c := range r.Cells {
 			after, ok := strings.CutPrefix(c, "Unnamed: ")
-			if _, err := strconv.Atoi(strings.TrimSuffix(after, "_level_0")); ok && err == nil && len(r.Cells) > 2 {
+			if ok && len(r.Cells) > 2 && strings.Trim(strings.TrimSuffix(after, "_level_0"), "0123456789") == "" {
 				p.set(i, k, "")
 				p.signs = true
 				p.say("heading that a script made", c, "taken for none", []int{r.Line})

@@ -11,13 +11,13 @@ import (
 // "Number of ways: 24 (3 free)": it names no connector. "Terminal 5" and "Spare 2" could be names. Common words, no source.
 func IsCountLine(text string) bool {
 	const most = 10 // words (no source)
-	all := strings.FieldsFunc(table.Fold(text), func(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsDigit(r) })
-	if len(all) < 2 || len(all) > most {
-		return false
-	}
 	numbers, nouns, uses, sums, linked := 0, 0, 0, 0, false
 	open := false // since the last number there were links alone, and some
-	for _, w := range all {
+	n := 0
+	for w := range strings.FieldsFuncSeq(table.Fold(text), func(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsDigit(r) }) {
+		if n++; n > most {
+			return false
+		}
 		switch {
 		case strings.Trim(w, "0123456789") == "":
 			numbers++

@@ -12,6 +12,9 @@ func SaysSize(cell, lang string, mark Mark) bool {
 
 // IsSizeAndColour reports whether a cell is a size of wire and a colour with a blank between them.
 func IsSizeAndColour(cell, lang string, mark Mark) bool {
+	if !strings.Contains(cell, " ") {
+		return false
+	}
 	_, both := SizeAndColour(cell, BareAWG, lang, mark)
-	return both && strings.Contains(cell, " ")
+	return both
 }

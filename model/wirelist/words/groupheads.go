@@ -45,7 +45,7 @@ func RefersTo(text string) bool {
 		"share with ", "common with ",
 		"wie ", "siehe ", "s. pin ", "dito ", "gleich wie ", "voir ", "comme ", "idem ", "igual que ", "ver pin ", "come pin ", "vedi ",
 		"zie ", "same ", "ditto ", "also on ", "together with "} {
-		if strings.HasPrefix(text+" ", lead) && len(text) > len(lead) {
+		if strings.HasPrefix(text, lead) && len(text) > len(lead) {
 			return true
 		}
 	}
