@@ -58,7 +58,7 @@ func Import(tables []table.Table, opt draft.Options) (model.Harness, report.Repo
 		return model.Harness{}, report.Report{}, err
 	}
 	known := words.Vocabulary()
-	tables = withoutKeys(im, known, withoutSheetColumns(im, tables))
+	tables = withoutKeys(im, known, withoutPrints(im, known, opt.Recipe, withoutSheetColumns(im, tables)))
 	colourKey(im, tables)
 	h := shape.Headings{Words: known, Recipe: im.Opt.Recipe.OfColumns(), NoEnds: im.Opt.NoEnds}
 	tables, told := withRecords(im, h, tables)

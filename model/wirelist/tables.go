@@ -50,7 +50,7 @@ func (f *Found) Wires() bool { return !f.Said.LeftOut && !f.Loose && !f.Joined()
 // sheets that are left out have none.
 func Tables(tables []table.Table, recipe *name.Recipe) (all []Found) {
 	im, known := &draft.Importer{}, words.Vocabulary()
-	tables = withoutKeys(im, known, withoutSheetColumns(im, tables))
+	tables = withoutKeys(im, known, withoutPrints(im, known, recipe, withoutSheetColumns(im, tables)))
 	colourKey(im, tables)
 	h := shape.Headings{Words: known, Recipe: recipe.OfColumns()}
 	tables, _ = withRecords(im, h, tables)

@@ -129,7 +129,7 @@ func valueBehind(text string) (rest string, v piece) {
 	w := strings.Fields(text)
 	for n := min(mostWords, len(w)-1); n > 0; n-- {
 		if v := asPiece(strings.Join(w[len(w)-n:], " ")); v.isValue() {
-			return strings.TrimRight(strings.Join(w[:len(w)-n], " "), " ,;:-–"), v
+			return withoutEndSigns(strings.Join(w[:len(w)-n], " ")), v
 		}
 	}
 	return text, piece{}
@@ -325,4 +325,15 @@ func saysEnd(text string) bool {
 		w[n-1] = strings.Trim(w[n-1], "()")
 	}
 	return len(w) > 2 && saysPin(w[0]+" "+w[1]) || len(w) > 1 && saysPin(w[len(w)-1]) && strings.ContainsAny(w[len(w)-1], "0123456789")
+}
+
+// withoutEndSigns takes the signs at the end of a text off, but for the pole of a short name, "A-", "DATA-".
+func withoutEndSigns(text string) string {
+	out := strings.TrimRight(text, " ,;:-–")
+	last := out[strings.LastIndexByte(out, ' ')+1:]
+	if rest := text[len(out):]; strings.HasPrefix(rest, "-") && !strings.HasPrefix(rest, "--") && last != "" &&
+		(len(last) < 5 || last == strings.ToUpper(last)) {
+		return out + "-"
+	}
+	return out
 }

@@ -128,7 +128,12 @@ func Run(im *draft.Importer, words map[string]name.Meaning, lists []table.Table,
 		a.ends(t)
 		a.below(t)
 		a.twisted(t)
+		a.unlikely(t)
+		a.remarks(t)
+		a.counted(t)
 	}
+	a.openNamed()
+	a.nearNames()
 	a.above()
 	a.strangers(tables)
 	a.guessedNames(lists, tables)

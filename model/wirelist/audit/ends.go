@@ -28,7 +28,7 @@ func (a *auditor) ends(t *Table) {
 				if e.Term == nil || e.Pin == "" {
 					continue
 				}
-				if !e.Term.Titled && couldBeSeveral(e.Term.Name.V) {
+				if !e.Term.Titled && couldBeSeveral(called(e.Term)) {
 					joined = append(joined, r)
 				}
 				switch col := a.columnOf(t, r, e); {
@@ -46,13 +46,35 @@ func (a *auditor) ends(t *Table) {
 	a.doubt("an end out of a column that is of no ends", t.At, heads(t, cols), "say what the column means if it is none", signal)
 }
 
-// couldBeSeveral reports whether the name of an end has a sign between two pieces with a number each, "Lamp L 1 / Lamp R 1".
+// couldBeSeveral reports whether the name of an end has a sign between two pieces with a number each, "Lamp L 1 / Lamp R 1",
+// or with one word at their heads, or a word for two.
 func couldBeSeveral(called string) bool {
+	if !strings.ContainsAny(called, " /+&,;") {
+		return false // most names
+	}
 	for _, sign := range []string{" / ", ", ", "; ", " & ", " + ", " and "} {
 		front, back, ok := strings.Cut(called, sign)
-		if ok && strings.ContainsAny(front, "0123456789") && strings.ContainsAny(back, "0123456789") {
+		one, _, _ := strings.Cut(front, " ")
+		other, _, _ := strings.Cut(back, " ")
+		if ok && (strings.ContainsAny(front, "0123456789") && strings.ContainsAny(back, "0123456789") ||
+			strings.EqualFold(one, other) && one != front) {
 			return true
 		}
+	}
+	if strings.Contains(called, " ") && slices.ContainsFunc(name.Words(table.Fold(called)), saysBoth) {
+		return true
+	}
+	all := strings.FieldsFunc(called, func(r rune) bool { return strings.ContainsRune("/+&,;", r) })
+	return len(all) > 1 && !strings.Contains(called, " ") && !slices.ContainsFunc(all, func(p string) bool {
+		return !name.IsDesignator(p) || !strings.ContainsAny(p, "0123456789") || strings.Trim(p, "0123456789") == ""
+	})
+}
+
+// saysBoth reports whether a folded word says that there are two of what it stands beside.
+func saysBoth(w string) bool {
+	switch w {
+	case "both", "beide", "beiden", "ambos", "ambas", "entrambi", "entrambe", "begge", "bada", "oba", "deux":
+		return true
 	}
 	return false
 }

@@ -54,5 +54,6 @@ func isSizeAlone(cell string, mark value.Mark) bool {
 		return false
 	}
 	g, ok := value.ParseGauge(cell, value.BareAWG, mark)
-	return ok && g.Size != "" && strings.Trim(cell, "0123456789.,/ ") != "" && !strings.HasSuffix(strings.ToLower(cell), "g")
+	return ok && g.Size != "" && strings.Trim(cell, "0123456789.,/ ") != "" &&
+		(!strings.HasSuffix(strings.ToLower(cell), "g") || strings.HasSuffix(strings.ToLower(cell), "awg"))
 }

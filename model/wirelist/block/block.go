@@ -349,9 +349,10 @@ func (b *Block) giveTitles() []table.Row {
 		i--
 	}
 	// Behind an empty row even a short text is a title; what stands before the empty
-	// row belongs to the table above.
+	// row belongs to the table above, but for what a heading begins.
+	last := slices.IndexFunc(b.Rows[i:], func(r table.Row) bool { return r.Level > 0 })
 	for k := len(b.Rows) - 1; k > 0 && alone(k); k-- {
-		if b.Rows[k].Line > b.Rows[k-1].Line+1 {
+		if b.Rows[k].Line > b.Rows[k-1].Line+1 && (last < 0 || b.Rows[k].Level > 0) {
 			i = k
 			break
 		}

@@ -9,9 +9,9 @@ import (
 // asides finds what stands between the tables and is none of them.
 type asides struct{ *finder }
 
-// tail is how many rows from one on are a small table without headings below a list of wires from end to end: behind a gap, and behind
-// its title where it has one, they fill half of the columns or fewer, and each is a fuse with its rating, begins with how much there is
-// of something, or says nothing of a wire. Steps in the columns of the list are such a table, too.
+// tail is how many rows from one on are a small table without headings below a list of wires from end to end, or below one of cavities:
+// behind a gap, and behind its title where it has one, they fill half of the columns or fewer, and each is a fuse with its rating, begins
+// with how much there is of something, or says nothing of a wire. Steps in the columns of the list are such a table, too.
 //
 //	Wire | From  | To   | mm² | Colour | Length
 //	1    | Panel | Lamp | 1   | red    | 300 mm
@@ -37,12 +37,19 @@ func (f asides) tail(i int) (n int) {
 	cols, _ := f.h.Columns(c.Head, 0)
 	f.h.Sides(cols)
 	b := shape.Block{Cols: cols}
-	if !b.Has(name.FieldFrom, name.FieldFromPin, name.FieldRun) && !tail.BeginsWithAmount(cols, rows[i]) {
+	ends, amounts := b.Has(name.FieldFrom, name.FieldFromPin, name.FieldRun), tail.BeginsWithAmount(cols, rows[i])
+	if !ends && !amounts && !b.Has(name.FieldPin) {
 		return 0
 	}
 	for n = 0; i+n < len(rows) && (n == 0 || rows[i+n].Line == rows[i+n-1].Line+1) && !shape.IsText(rows[i+n]); n++ {
 		r := rows[i+n]
-		if f.isHead(i+n) || !tail.IsFuses(cols, r, title) && !tail.SaysNoWire(cols, r, title) && !tail.BeginsWithAmount(cols, r) {
+		aside := tail.BeginsWithAmount(cols, r)
+		if ends || amounts {
+			aside = aside || tail.IsFuses(cols, r, title) || tail.SaysNoWire(cols, r, title)
+		} else {
+			aside = aside || tail.IsBelowPins(cols, c.Rows, r, title)
+		}
+		if f.isHead(i+n) || !aside {
 			return 0
 		}
 	}

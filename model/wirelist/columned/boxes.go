@@ -8,10 +8,10 @@ import "strings"
 //	| Pin | Signal   |      │ Pin │ Signal   │
 //	+-----+----------+      ├─────┼──────────┤
 func WithoutBoxes(text string) string {
-	if !strings.Contains(text, "+--") && !strings.Contains(text, "--+") && !strings.ContainsAny(text, "│┃║") {
+	if !strings.Contains(text, "+--") && !strings.Contains(text, "--+") && !strings.ContainsAny(text, "│┃║┆┊╎") {
 		return text
 	}
-	text = strings.NewReplacer("│", "|", "┃", "|", "║", "|").Replace(text)
+	text = strings.NewReplacer("│", "|", "┃", "|", "║", "|", "┆", "|", "┊", "|", "╎", "|").Replace(text)
 	if strings.Count(text, "|") < 4 {
 		return text
 	}

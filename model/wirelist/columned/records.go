@@ -17,6 +17,9 @@ func Told(text string) (parted string, heads []string, ok bool) {
 	if parted, ok := records(text); ok {
 		return parted, nil, true
 	}
+	if parted, ok := Printed(text); ok {
+		return parted, nil, true
+	}
 	return netLines(text)
 }
 

@@ -78,6 +78,8 @@ func (d Reading) couldBeEnd(i int) bool {
 	switch {
 	case headed:
 		return true
+	case d.namesSplices(i):
+		return true
 	case p.Filled > 1 && (p.Most(p.Ends) || column.AllParted(d.Rows, i)):
 		return !d.saysCable(w)
 	case i == 0 && d.Block.Cols[i].Head != "" && d.Block.IsPinTable() && !d.Block.Has(name.FieldConnector) &&
@@ -87,6 +89,19 @@ func (d Reading) couldBeEnd(i int) bool {
 		return column.CountsUp(d.Rows, i) && d.isFirst(i)
 	}
 	return false
+}
+
+// namesSplices reports whether every cell of an unread column is a splice, in a table that says one end of its wires.
+//
+//	Splice | Wire | Goes to
+//	SP1    | 301  | left lamp
+//	       | 302  | right lamp
+func (d Reading) namesSplices(i int) bool {
+	if d.Block.Has(name.FieldFrom, name.FieldFromPin, name.FieldRun) && d.Block.Has(name.FieldTo, name.FieldToPin, name.FieldRun) {
+		return false
+	}
+	rows := filled(d.Rows, i)
+	return len(rows) > 0 && !slices.ContainsFunc(rows, func(r table.Row) bool { return !name.IsSpliceName(r.Cells[i]) })
 }
 
 // isBehindGap reports whether an empty column without heading stands before a column, which is filled from the first row on and ends

@@ -51,8 +51,7 @@ func sharedCavities(im *draft.Importer) {
 				(roleOf(it).V == model.RoleGround) == (roleOf(other).V == model.RoleGround):
 				// Said of the termination; ground and supply on one bolt is another matter.
 			case isLink(it.Signal) || isLink(other.Signal):
-				im.Say(report.Warn, "two wires in one cavity", it.Place,
-					fmt.Sprintf("%s wires %s and %s", s, im.H.Wires[other.Wire].ID, im.H.Wires[it.Wire].ID), "both kept")
+				sayShared(im, s, other, it)
 			case it.Signal != "" && other.Signal != "" && table.Fold(it.Signal) != table.Fold(other.Signal) && !oneTerminal(it, other) &&
 				!shareGround(e, it, other) && (contrary(it.Signal, other.Signal) || !farside.GoesOn(it, other, e)):
 				im.Say(report.Stop, "one cavity, two nets", it.Place,
@@ -61,12 +60,20 @@ func sharedCavities(im *draft.Importer) {
 				farside.GoesOn(it, other, e):
 				through = append(through, passage{e, other, it})
 			default:
-				im.Say(report.Warn, "two wires in one cavity", it.Place,
-					fmt.Sprintf("%s wires %s and %s", s, im.H.Wires[other.Wire].ID, im.H.Wires[it.Wire].ID), "both kept")
+				sayShared(im, s, other, it)
 			}
 		}
 	}
 	sayPassages(im, through)
+}
+
+// sayShared says that two wires are in one cavity, with the rows of both.
+func sayShared(im *draft.Importer, cavity string, a, b *draft.Item) {
+	im.Say(report.Warn, "two wires in one cavity", b.Place,
+		fmt.Sprintf("%s wires %s and %s", cavity, im.H.Wires[a.Wire].ID, im.H.Wires[b.Wire].ID), "both kept")
+	if a.Place.File == b.Place.File && a.Place.Sheet == b.Place.Sheet && a.Place.Row < b.Place.Row {
+		im.Rep.Findings[len(im.Rep.Findings)-1].Rows = []int{a.Place.Row, b.Place.Row}
+	}
 }
 
 // oneTerminal reports whether two wires with two names may well share a terminal: each has both ends, each row

@@ -53,7 +53,8 @@ func otherHead(w string) bool {
 	case "item", "maker", "model", "benefit", "benefits", "detail", "details", "value", "values", "link", "url", "step", "task",
 		"tool", "tools",
 		"owner", "status", "option", "options", "feature", "features", "parameter", "unit", "units", "direction", "type", "category",
-		"reason", "why", "what", "who", "when", "symptom", "cause", "fix", "problem", "solution", "result", "check", "rating":
+		"reason", "why", "what", "who", "when", "symptom", "cause", "fix", "problem", "solution", "result", "check", "rating",
+		"wert", "werte", "valeur", "valeurs", "valor", "valores", "valore", "valori", "waarde", "hodnota", "wartosc":
 		return true
 	}
 	return false

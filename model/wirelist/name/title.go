@@ -69,7 +69,7 @@ func ReadTitle(rows []table.Row, cat *catalogue.Catalogue) Title {
 		of, first := near, ""
 		first, _, _ = strings.Cut(text, " ")
 		prose := !told && r.Level == 0 && !IsDesignator(strings.TrimRight(first, ":,")) && (isSentence(whole) || isSentence(text) ||
-			strings.Contains(text, "->") && SpokenConnector(text) != "")
+			prose.IsCountLine(text) || strings.Contains(text, "->") && SpokenConnector(text) != "")
 		if spoken := SpokenConnector(text); prose && spoken != "" && !r.Point {
 			name, told = spoken, true
 			t.Spoken = true

@@ -92,7 +92,7 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 		case signoff.IsTotal(first):
 			total.Check(im, b, r)
 			continue
-		case shape.IsText(r) && !column.IsLoneCavity(b, r):
+		case shape.IsText(r) && !column.IsLoneCavity(b, r) || column.IsShortHeading(b, i):
 			if c, ok := name.ReadCount(first); ok && t != nil {
 				c.Row = r.Line
 				t.Counts = append(t.Counts, c)

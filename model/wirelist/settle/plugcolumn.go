@@ -46,7 +46,9 @@ func (l endColumns) pinBehindTo() {
 }
 
 // startsGroups reports whether a column names the connector of each group of rows.
-func (l *Look) startsGroups(i int) bool { return column.StartsGroups(l.Src.Rows, l.Prof, i) }
+func (l *Look) startsGroups(i int) bool {
+	return column.StartsGroups(l.Src.Rows, l.Prof, i) && !column.IsOneThing(l.Prof, i, l.Titled(), l.Src.Table.Sheet)
+}
 
 // pads counts the cells of a column that are short and have a digit or a pole.
 func (l *Look) pads(i int) int { return column.ShortPads(l.Src.Rows, i, MostPad) }

@@ -40,7 +40,7 @@ func (h Headings) sizesAsWires(b *Block) {
 			if plain && !slices.Contains(madeSizes(), cell) {
 				return // 6 or 101: the number of a wire, which may stand twice
 			}
-			if g, ok := value.ParseGauge(cell, value.BareAWG, b.Mark); !ok || g.Size == "" {
+			if !value.SaysSize(cell, b.Lang, b.Mark) && cell != "?" {
 				return
 			}
 			sure = sure || seen[cell] || !plain

@@ -158,9 +158,9 @@ func outsideFences(lines []string) []string {
 // heading with its signs.
 const belowHeadings = 7
 
-// isBoldLine reports whether all of a line is bold, and it is short and no sentence.
+// isBoldLine reports whether all of a line is bold, but for brackets at its end, and it is short and no sentence.
 func isBoldLine(line string) bool {
-	in, ok := strings.CutPrefix(line, "**")
+	in, ok := strings.CutPrefix(columned.WithoutEndBrackets(line), "**")
 	in, closed := strings.CutSuffix(strings.TrimRight(in, ":"), "**")
 	return ok && closed && in != "" && !strings.Contains(in, "**") && len(in) <= 60 && !strings.HasSuffix(in, ".") &&
 		!strings.Contains(in, ": ")

@@ -55,6 +55,7 @@ func readText(name, text string, l Limits) ([]Table, error) {
 	if strings.HasSuffix(lower, ".md") || strings.HasSuffix(lower, ".markdown") {
 		return readMarkdown(name, text, l)
 	}
+	text = columned.WithoutBoxes(text)
 	if comments, lines, ok := comment.Source(text); ok {
 		all, err := readMarkdown(name, comments, l)
 		for i := range all {

@@ -10,6 +10,9 @@ import (
 // FirstLetters reads a colour whose words are cut short, three letters or more of each, "czer/biał": every word of the language of
 // the list that begins so is of one hue, else every word of any language. ok is false for all else; a word that is whole is taken as it is.
 func FirstLetters(text, lang string) (c Colour, ok bool) {
+	if IsChoice(text) {
+		return nil, false // "or" is no orange
+	}
 	for _, t := range Scan(table.Fold(text)) {
 		if strings.IndexByte("/-+.,", t.Kind) >= 0 {
 			continue

@@ -1,5 +1,7 @@
 package words
 
+import "strings"
+
 // Words of headings that say where all the wires below them go. From memory, no source.
 
 // IsWires reports whether a folded word is for wires of one kind or for all of them: "returns", "grounds", "feeds", "leads".
@@ -23,6 +25,29 @@ func GoesTo(w string) bool {
 	case "to", "into", "onto", "->", "→", "zu", "zur", "zum", "an", "nach", "auf", "vers", "au", "a", "al", "alla", "verso", "hacia",
 		"hasta", "naar":
 		return true
+	}
+	return false
+}
+
+// ComesFrom reports whether a folded word stands before the place where wires start, and begins no name.
+func ComesFrom(w string) bool {
+	switch w {
+	case "from", "von", "vom", "depuis", "desde", "dal", "dalla", "fran", "fra":
+		return true
+	}
+	return false
+}
+
+// RefersTo reports whether a folded text begins with words that refer to another row, and names nothing itself: "same as 5", "see X3",
+// "wie Pin 4".
+func RefersTo(text string) bool {
+	for _, lead := range []string{"same as ", "see ", "as pin ", "as above", "like pin ", "shared with ",
+		"share with ", "common with ",
+		"wie ", "siehe ", "s. pin ", "dito ", "gleich wie ", "voir ", "comme ", "idem ", "igual que ", "ver pin ", "come pin ", "vedi ",
+		"zie ", "same ", "ditto ", "also on ", "together with "} {
+		if strings.HasPrefix(text, lead) && len(text) > len(lead) {
+			return true
+		}
 	}
 	return false
 }
