@@ -11,6 +11,8 @@ import (
 	"strconv"
 	"strings"
 	"testing"
+
+	"contralay/model/shorttest"
 )
 
 // sequencesIn are the files that may hold an escape sequence, each with its reason.
@@ -71,6 +73,9 @@ var digits = regexp.MustCompile(`(?i)1b|033|9b|233|` + string(rune(27)) + "|" + 
 
 // No escape sequence is written by hand outside its place, however it is spelled.
 func TestSequencesHaveTheirPlace(t *testing.T) {
+	if !shorttest.Long() {
+		t.Skip("it parses every file: in the long form")
+	}
 	root, files := filepath.Join("..", ".."), 0
 	found := map[string]bool{}
 	err := filepath.WalkDir(root, func(path string, d fs.DirEntry, err error) error {
