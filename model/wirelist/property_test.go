@@ -1,7 +1,9 @@
 package wirelist_test
 
 import (
+	"fmt"
 	"maps"
+	"regexp"
 	"slices"
 	"strings"
 	"testing"
@@ -77,8 +79,8 @@ func TestAnyListIsSoundAndLosesNothing(t *testing.T) {
 			t.Fatal("twice the same list, and not the same harness and report")
 		}
 		said := text + strings.Join(report.Full(), "\n")
-		for _, r := range rows[1:] {
-			if strings.Join(r, "") == "" {
+		for n, r := range rows[1:] {
+			if strings.Join(r, "") == "" || leftOut(report.Full(), n+2) {
 				continue
 			}
 			for i, cell := range r {
@@ -91,6 +93,12 @@ func TestAnyListIsSoundAndLosesNothing(t *testing.T) {
 			t.Fatal("the short report is longer than the full one")
 		}
 	})
+}
+
+// leftOut reports whether a report says with its place that a row is left out, as a row of a table without wires.
+func leftOut(said []string, row int) bool {
+	at := regexp.MustCompile(fmt.Sprintf(`\brow %d\b.*; left out$`, row))
+	return slices.ContainsFunc(said, at.MatchString)
 }
 
 // understood: the cell is a value that the file has under another spelling.

@@ -283,9 +283,12 @@ func (l *look) isDistances(b *shape.Block, value int) bool {
 	return l.kindByWords() == "distances"
 }
 
-// endsOfWires reports whether something beside a from and a to is of wires: a value, an id, a cavity, or a name below a
-// heading of nets. People and months have a from and a to as well.
+// endsOfWires reports whether something beside a from and a to is of wires: a value or the heading of a size and of a colour that
+// nobody has filled in yet, an id, a cavity, or a name below a heading of nets. People and months have a from and a to as well.
 func (l *look) endsOfWires(b *shape.Block, value int) bool {
+	if b.Has(name.FieldGauge) && b.Has(name.FieldColour, name.FieldSpec) {
+		return true
+	}
 	if value >= 0 || l.Holds(b.Cols, name.FieldWire, name.FieldFromPin, name.FieldToPin, name.FieldRun, name.FieldStripe) >= 0 {
 		return true
 	}
