@@ -19,47 +19,85 @@ import (
 //	Pin | Signal
 //	1   | from the pump
 func (a *auditor) unlikely(t *Table) {
-	var rows, ends, siblings, ids, hues, cables []table.Row
-	var ofNone []string
+	rows := make([][]table.Row, len(inDoubt))
+	whats := make([][]string, len(inDoubt))
 	for _, r := range t.Rows {
 		for _, it := range a.row(t, r).items {
 			if it.Place.Row != r.Line {
 				continue
 			}
-			if len(it.Colour) == 0 && t.saysColour(r) {
-				cables = append(cables, r)
-			}
-			if value.IsSizeAndColour(it.OwnID, t.Lang, t.Mark) {
-				ids = append(ids, r)
-			}
-			if len(it.Colour) == 0 && beginsWithColour(it.Signal, t.Lang) {
-				hues = append(hues, r)
-			}
-			for _, e := range []draft.End{it.From, it.To} {
-				if e.Term == nil || !readsAsNone(called(e.Term), t) && !isReference(e) && !strings.HasSuffix(e.Pin, "?") {
+			for k, d := range inDoubt {
+				what, is := d.is(t, r, it)
+				if !is {
 					continue
 				}
-				if rows = append(rows, r); !slices.Contains(ofNone, called(e.Term)) {
-					ofNone = append(ofNone, called(e.Term))
+				if rows[k] = append(rows[k], r); what != "" && !slices.Contains(whats[k], what) {
+					whats[k] = append(whats[k], what)
 				}
-			}
-			if e := it.To; e.Term != nil && isSibling(e.Term.ID, e.Pin) || it.From.Term != nil && isSibling(it.From.Term.ID, it.From.Pin) {
-				siblings = append(siblings, r)
-			}
-			if leads(it.Signal) && (it.From.String() == "" || it.To.String() == "" || it.From.Term != nil && it.From.Term.Titled) {
-				ends = append(ends, r)
 			}
 		}
 	}
-	a.doubt("a connector whose name reads as none", t.At, some(ofNone), "kept; say what it is called if it is not that", rows)
-	a.doubt("an id that reads as a size and a colour", t.At, "",
-		"kept as the id of the wire; say what its column means if it is none", ids)
-	a.doubt("a name that begins with a colour and a size", t.At, "",
-		"kept as the name of the wire; give the wire what it has of them", hues)
-	a.doubt("a cable whose text ends with a colour", t.At, "",
-		"kept as a name; look whether the wire has that colour", cables)
-	a.doubt("a cavity called as its connector is", t.At, "", "taken for its cavity; say two ends with a comma if they are two", siblings)
-	a.doubt("a name that reads as an end", t.At, "", "kept as the name of the wire; look whether the wire starts there", ends)
+	for k, d := range inDoubt {
+		a.doubt(d.rule, t.At, some(whats[k]), d.did, rows[k])
+	}
+}
+
+// inDoubt is what could have been taken for something else, each with what was done: is reports whether it is so of a row, and names
+// what the report names.
+var inDoubt = []struct {
+	rule, did string
+	is        func(t *Table, r table.Row, it *draft.Item) (what string, is bool)
+}{
+	{"a connector whose name reads as none", "kept; say what it is called if it is not that", endAtNone},
+	{"an id that reads as a size and a colour", "kept as the id of the wire; say what its column means if it is none", idIsValue},
+	{"a name that begins with a colour and a size", "kept as the name of the wire; give the wire what it has of them", nameIsValue},
+	{"a cable whose text ends with a colour", "kept as a name; look whether the wire has that colour", cableHasColour},
+	{"a cavity called as its connector is", "taken for its cavity; say two ends with a comma if they are two", cavityIsSibling},
+	{"a name that reads as an end", "kept as the name of the wire; look whether the wire starts there", nameIsEnd},
+}
+
+// endAtNone reports whether an end of a wire is at a connector whose name is none, or at a cavity in doubt, and names the connector.
+//
+//	Pins used: 7 of 12
+func endAtNone(t *Table, _ table.Row, it *draft.Item) (what string, is bool) {
+	for _, e := range []draft.End{it.From, it.To} {
+		if e.Term != nil && (readsAsNone(called(e.Term), t) || isReference(e) || strings.HasSuffix(e.Pin, "?")) {
+			return called(e.Term), true
+		}
+	}
+	return "", false
+}
+
+// idIsValue reports whether the id of a wire is a size and a colour, "22 red".
+func idIsValue(t *Table, _ table.Row, it *draft.Item) (what string, is bool) {
+	return "", value.IsSizeAndColour(it.OwnID, t.Lang, t.Mark)
+}
+
+// nameIsValue reports whether a wire without colour is called by one, "brown 2.5 lamps to chassis".
+func nameIsValue(t *Table, _ table.Row, it *draft.Item) (what string, is bool) {
+	return "", len(it.Colour) == 0 && beginsWithColour(it.Signal, t.Lang)
+}
+
+// cableHasColour reports whether a wire without colour is in a cable whose text has one at its end, "LiYY 2x0.5 wh".
+func cableHasColour(t *Table, r table.Row, it *draft.Item) (what string, is bool) {
+	return "", len(it.Colour) == 0 && t.saysColour(r)
+}
+
+// cavityIsSibling reports whether an end of a wire is at a cavity that is called as its connector is, "E1/E2".
+func cavityIsSibling(_ *Table, _ table.Row, it *draft.Item) (what string, is bool) {
+	for _, e := range []draft.End{it.From, it.To} {
+		if e.Term != nil && isSibling(e.Term.ID, e.Pin) {
+			return "", true
+		}
+	}
+	return "", false
+}
+
+// nameIsEnd reports whether the name of a wire that has one end, or one for the title of its table, leads to where it starts.
+//
+//	1 | from the pump
+func nameIsEnd(_ *Table, _ table.Row, it *draft.Item) (what string, is bool) {
+	return "", leads(it.Signal) && (it.From.String() == "" || it.To.String() == "" || it.From.Term != nil && it.From.Term.Titled)
 }
 
 // readsAsNone reports whether the name of a connector is a line of counts, holds a size of wire, is a sentence, refers to another row, or

@@ -173,9 +173,20 @@ func (d Reading) rowsOf(i int) []table.Row {
 }
 
 // filled are those of some rows with something in a column.
-func filled(all []table.Row, i int) (rows []table.Row) {
+func filled(all []table.Row, i int) []table.Row {
+	is := func(r table.Row) bool { return i < len(r.Cells) && !value.IsNothing(r.Cells[i]) && !shape.IsText(r) }
+	n := 0
 	for _, r := range all {
-		if i < len(r.Cells) && !value.IsNothing(r.Cells[i]) && !shape.IsText(r) {
+		if is(r) {
+			n++
+		}
+	}
+	if n == 0 {
+		return nil
+	}
+	rows := make([]table.Row, 0, n)
+	for _, r := range all {
+		if is(r) {
 			rows = append(rows, r)
 		}
 	}

@@ -41,8 +41,11 @@ func KeyOfLegend(cells []string) ColourKey {
 func cutLead(text string) (rest string, ok bool) {
 	const longest = 4 // words (no source)
 	lead, rest, ok := strings.Cut(text, ":")
+	if !ok || strings.Contains(lead, "=") {
+		return text, false // most cells
+	}
 	words := strings.Fields(lead)
-	if !ok || len(words) == 0 || len(words) > longest || strings.Contains(lead, "=") {
+	if len(words) == 0 || len(words) > longest {
 		return text, false
 	}
 	for _, w := range words {
