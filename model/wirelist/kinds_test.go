@@ -117,6 +117,10 @@ func (h *habit) add(t *testing.T, line string) {
 		h.Report = append(h.Report, says)
 		return
 	}
+	if never, ok := strings.CutPrefix(line, "report !~ "); ok {
+		h.Not = append(h.Not, never)
+		return
+	}
 	f := strings.Split(line, " | ")
 	if len(f) < 7 {
 		t.Fatalf("%s: %q", h.Name, line)

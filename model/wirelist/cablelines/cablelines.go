@@ -12,7 +12,7 @@ import (
 )
 
 // KindHead is the heading of the column that is made for the kinds of the cables, where they stand in the place of the cores.
-const KindHead = "Cable kind"
+const KindHead = "Cable type"
 
 // schedule is a table with a column that names the cables.
 type schedule struct {
@@ -35,9 +35,15 @@ func Spread(h shape.Headings, head table.Row, rows []table.Row, mark value.Mark)
 	if !ok {
 		return head, rows, false
 	}
+	was, all := head, rows
+	if more, apart, ok := parted(s, head, rows); ok {
+		if s, ok = scheduleOf(h, more, mark); ok {
+			head, rows = more, apart
+		}
+	}
 	kindIn, whole := s.lines(rows)
 	if whole == nil {
-		return head, rows, false
+		return was, all, false
 	}
 	newHead, out = head, slices.Clone(rows)
 	made := kindIn < 0
@@ -51,7 +57,7 @@ func Spread(h shape.Headings, head table.Row, rows []table.Row, mark value.Mark)
 		switch {
 		case whole[i]:
 			of, kind = &rows[i], s.kind(rows[i])
-			out[i].Prose = true
+			out[i].Prose, out[i].Taken = true, true
 			out[i].Cells = []string{shape.RowText(rows[i].Cells)}
 		case of == nil || shape.IsText(rows[i]) || s.empty(rows[i]):
 		default:

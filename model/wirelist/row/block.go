@@ -110,7 +110,11 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 				b.Group = g
 				im.Say(report.Note, "heading between the rows", here(r.Line), first, saidonce.TakenForRows)
 			} else if i < last {
-				im.Say(report.Note, "remark between the rows", here(r.Line), first, "left out")
+				rule, did := "remark between the rows", "left out"
+				if r.Taken {
+					rule, did = "line of a cable above its cores", "taken for the rows below it"
+				}
+				im.Say(report.Note, rule, here(r.Line), first, did)
 			} else {
 				im.Say(report.Note, "below the table", here(r.Line), first, "left out")
 			}

@@ -41,6 +41,7 @@ type Row struct {
 	First  bool       // an empty line, or a line of no table, stands before it: a table of Markdown begins here
 	Struck bool       // every cell of it is struck out
 	Hidden bool       // its workbook does not show it
+	Taken  bool       // a text between the rows of which the rows below it say all
 }
 
 // Filled is the number of cells with text, and the first of them.
