@@ -16,14 +16,19 @@ import (
 func (a *auditor) rows(lists []table.Table, tables []Table) {
 	above := map[place]bool{}
 	read := map[place]bool{}
+	turned := map[place]bool{} // the lines below the first of a table on its side
 	for i := range tables {
 		t := &tables[i]
 		for _, r := range t.Above {
 			above[a.place(t.of(r))] = true
 		}
 		for _, r := range t.Rows {
-			if p := a.place(t.of(r)); a.rowsOf[p] == nil {
+			p := a.place(t.of(r))
+			if a.rowsOf[p] == nil {
 				read[p] = true
+			}
+			for n := 1; n < int(r.Spans); n++ {
+				turned[place{p.sheet, p.row + n}] = true
 			}
 		}
 	}
@@ -53,7 +58,7 @@ func (a *auditor) rows(lists []table.Table, tables []Table) {
 			switch {
 			case n > 2 && above[p] && (made == nil || made.wires == nil) && a.hasValue(r):
 				over = append(over, r)
-			case n == 0 || made != nil && (made.wires != nil || made.said) || free[p] || above[p] ||
+			case n == 0 || made != nil && (made.wires != nil || made.said) || free[p] || above[p] || turned[p] ||
 				shape.IsText(r):
 			case read[p]:
 				lost = append(lost, r)

@@ -1,6 +1,7 @@
 package grid
 
 import (
+	"math"
 	"slices"
 	"strings"
 
@@ -48,8 +49,9 @@ func Turned(h shape.Headings, t *table.Table) (rows []table.Row) {
 		return nil
 	}
 	rows = append(titles, heads)
+	spans := uint8(min(lines[len(lines)-1].Line-lines[0].Line+1, math.MaxUint8))
 	for k := col + 1; k < wide; k++ {
-		row := table.Row{Line: lines[0].Line}
+		row := table.Row{Line: lines[0].Line, Spans: spans}
 		for _, r := range lines {
 			cell := ""
 			if k < len(r.Cells) {

@@ -83,6 +83,7 @@ func kinds() []kind {
 		{true, "cavities of one connector", farUnit},
 		{true, "cavities of a bulkhead between two ends", between},
 		{true, "cavities of a bulkhead between two ends", passed},
+		{true, "cavities of a bulkhead between two ends", wallSides},
 		{true, "wires of one connector, by their colours", byColours},
 	}
 }

@@ -1,0 +1,22 @@
+package words
+
+// sides are the words for the two sides of a wall that wires go through, the near one first. Common practice, no source.
+var sides = [][2]string{
+	{"inside", "outside"}, {"inner", "outer"}, {"internal", "external"}, {"cabin", "engine"}, {"cockpit", "engine"}, {"dry", "wet"},
+	{"interior", "exterior"}, {"innen", "aussen"}, {"innen", "außen"}, {"interieur", "exterieur"}, {"intérieur", "extérieur"},
+	{"interno", "esterno"}, {"interno", "externo"}, {"dentro", "fuera"}, {"dentro", "fora"}, {"binnen", "buiten"}, {"inne", "ute"},
+	{"inside", "engine bay"}, {"inside device", "outside device"}, {"inside to", "outside to"},
+}
+
+// AreSides reports whether two folded headings are words for the two sides of a wall; swapped where the far one is the first.
+func AreSides(a, b string) (swapped, ok bool) {
+	for _, s := range sides {
+		switch {
+		case a == s[0] && b == s[1]:
+			return false, true
+		case a == s[1] && b == s[0]:
+			return true, true
+		}
+	}
+	return false, false
+}
