@@ -121,7 +121,8 @@ func TestWholeJob(t *testing.T) {
 
 	s.press(right)
 	s.see("SHEATH")
-	_, tube := hand(s.changed(down))
+	s.changed(down)
+	_, tube := hand(s.settle())
 	label := shelfLabel.FindString(tube)
 	s.press(enter)
 	s.until("the second tube taken", func(screen string) bool {
