@@ -65,7 +65,7 @@ func TestRandomEdits(t *testing.T) {
 	}
 	// A kind that needs two others before it may not come up in one round.
 	lacks := func(e edittest.Edit) bool { return made[e.Name] == 0 }
-	for round := 0; round < 6 && !t.Failed(); round++ {
+	for round := 0; round < 20 && !t.Failed(); round++ {
 		if rapid.Check(t, edited); testing.Short() || !slices.ContainsFunc(edittest.Edits(), lacks) {
 			break
 		}

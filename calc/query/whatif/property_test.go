@@ -92,7 +92,7 @@ func TestEveryWayIsAHarnessChangedByHand(t *testing.T) {
 		return
 	}
 	t.Log("done ", done, " refused ", refused)
-	if len(done) < 4 {
+	if len(done) == 0 || len(done) < 4 && shorttest.Long() {
 		t.Errorf("only %v were made", done)
 	}
 	for _, name := range []string{"centre", "spares", "hand", "size", "spec", "sheath"} {
