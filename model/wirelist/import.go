@@ -73,6 +73,7 @@ func Import(tables []table.Table, opt draft.Options) (model.Harness, report.Repo
 		}
 		read = append(read, readTable(im, h, &tables[i], met)...)
 	}
+	tellLines(told, read)
 	sayUnmet(im, tables, met)
 	if im.Pages == 0 {
 		if err := allLeftOut(tables, met, im.Opt.Recipe); err != nil {

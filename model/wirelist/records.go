@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/audit"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/record"
 	"contralay/model/wirelist/report"
@@ -33,4 +34,21 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 		}
 	}
 	return out, told
+}
+
+// tellLines adds the lines below the first of each table on its side, which each of its rows is made of.
+func tellLines(told map[table.Place][]table.Place, read []audit.Table) {
+	for i := range read {
+		at := table.Place{File: read[i].At.File, Sheet: read[i].At.Sheet}
+		for _, r := range read[i].Rows {
+			first := at
+			if first.Row = r.Line; r.Spans == 0 || told[first] != nil {
+				continue
+			}
+			for n := 1; n < int(r.Spans); n++ {
+				at.Row = r.Line + n
+				told[first] = append(told[first], at)
+			}
+		}
+	}
 }
