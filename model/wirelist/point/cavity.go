@@ -50,7 +50,15 @@ func Cut(text string) (pin, rest string, ok bool) {
 	case signs != "" && strings.ContainsAny(signs[:1], ".-") && len(rest) > 0 && len(signs) > 1 && value.IsDigit(signs[1]): // 3-4 m, 2.5 mm
 		return "", "", false
 	}
-	return pin, rest, true
+	return pin, inRound(rest), true
+}
+
+// inRound writes the brackets at the end of a text round, where they are square: "Horn [red]".
+func inRound(text string) string {
+	if open := strings.LastIndexByte(text, '['); open > 0 && strings.HasSuffix(text, "]") {
+		return text[:open] + "(" + text[open+1:len(text)-1] + ")"
+	}
+	return text
 }
 
 // IsShortName reports whether a text is a name: a few words and no sentence.

@@ -170,7 +170,8 @@ func PartPoints(rows []table.Row, pins, texts []string) (ok bool) {
 			continue
 		}
 		filled++
-		if p := PartsOf(t); p.To != "" || p.Colour != "" && !strings.HasSuffix(t, p.Colour) && !strings.HasSuffix(t, ")") {
+		if p := PartsOf(t); p.To != "" || p.Colour != "" && !strings.HasSuffix(t, ")") &&
+			(p.Size != "" || !strings.HasSuffix(t, p.Colour)) {
 			n++
 		}
 	}
