@@ -28,6 +28,7 @@ func (l *Look) settle() {
 	bothends.PinsOfHeading(l.Cols, l.rightAbove())
 	bothends.FarPins(l.Cols, l.Prof)
 	column.Misheaded(l.Cols, l.Prof)
+	column.ShortPins(l.Cols, l.Prof, l.Src.Rows)
 	ends.joinedHeads()
 	ends.pinBehindTo()
 	ends.twoPinsOfASide()
