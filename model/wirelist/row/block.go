@@ -89,8 +89,7 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 		case changes || signoff.Is(r):
 			im.Say(report.Note, "about the paper", here(r.Line), shape.RowText(r.Cells), "left out")
 			continue
-		case signoff.IsTotal(first):
-			total.Check(im, b, r)
+		case total.Say(im, b, i):
 			continue
 		case shape.IsText(r) && !column.IsLoneCavity(b, r) || column.IsShortHeading(b, i):
 			if c, ok := name.ReadCount(first); ok && t != nil {
