@@ -29,6 +29,7 @@ func (l *Look) settle() {
 	bothends.FarPins(l.Cols, l.Prof)
 	column.Misheaded(l.Cols, l.Prof)
 	column.ShortPins(l.Cols, l.Prof, l.Src.Rows)
+	column.EndFittings(l.Cols, l.Prof, l.Src.Rows)
 	ends.joinedHeads()
 	ends.pinBehindTo()
 	ends.twoPinsOfASide()
