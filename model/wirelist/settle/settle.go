@@ -229,7 +229,7 @@ func (l *Look) settleOne(i int, c *shape.Column) {
 	case name.FieldWire:
 		switch {
 		case l.countsCores(i):
-			c.Field = name.FieldKeep
+			c.Field, c.Spared = name.FieldKeep, true
 		case !l.another(i, name.FieldGauge) && (p.Most(p.Sized) || p.Sized > 1 && p.All(p.Sized+p.States+column.Drains(l.Src.Rows, i))) &&
 			!column.AreSeries(l.Src.Rows, i):
 			c.Field = name.FieldGauge // "1.5 mm² brown"

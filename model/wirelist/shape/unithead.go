@@ -25,7 +25,8 @@ func (h Headings) unitSays(all []string) (name.Field, bool) {
 		}
 		switch f := h.Words[words[0]].Field; {
 		case unit == "mm2" || unit == "qmm" || unit == "mmq" || unit == "awg" || unit == "swg":
-			if len(words[0]) == 1 && n == 2 && unit != "awg" && unit != "swg" || f == name.FieldWire || f == name.FieldCable || f == name.FieldSpec || f == name.FieldRun {
+			letter := len(words[0]) == 1 && n == 2 && unit != "awg" && unit != "swg"
+			if letter || f == name.FieldWire || f == name.FieldCable || f == name.FieldSpec || f == name.FieldRun {
 				return name.FieldGauge, true
 			}
 		case value.LengthWord(unit) != "" && (f == name.FieldRun || f == name.FieldCable || f == name.FieldWire) && rest[0] == all[0]:

@@ -43,7 +43,8 @@ func Check(im *draft.Importer, b *shape.Block, r table.Row) {
 				mm, ok := value.ParseLength(s, u, b.Mark)
 				return float64(mm), ok
 			}); ok && all && math.Abs(more*sum-float64(said)) > 0.5*more {
-				wrong = append(wrong, fmt.Sprintf("%s %s, the rows have %s", c.Head, cell, value.MmText(unit.Millimetre(math.Round(10*more*sum)/10))))
+				wrong = append(wrong, fmt.Sprintf("%s %s, the rows have %s", c.Head, cell,
+					value.MmText(unit.Millimetre(math.Round(10*more*sum)/10))))
 			}
 		case name.FieldCurrent:
 			said, ok := value.ParseCurrent(cell, c.Milli, b.Mark)
