@@ -41,7 +41,7 @@ func (a *auditor) lacking(t *Table) {
 			could = "a cable"
 		case !from && 10*(p.numbers+p.words+p.codes) >= 9*p.filled && p.several:
 			could = "an end"
-		case p.filled > leastRows && p.unique && p.cavities == p.filled:
+		case p.filled > leastRows && p.unique && p.cavities == p.filled && !(c.Spared && column.HeadsCores(c.Head)):
 			could = "the cavities, or the ids of the wires"
 		case p.prose > 0 || 2*p.filled < p.rows || p.numbers == p.filled && !p.unique:
 		case !(from && to) && 10*(p.words+p.codes) >= 9*p.filled && p.several:

@@ -59,6 +59,7 @@ func (l *Look) settle() {
 	ends.thingsOfPins()
 	ends.repeatedDevices()
 	ends.farPins()
+	column.UnheadedPins(l.Cols, l.Prof, l.Src.Rows)
 	l.pinCells()
 	l.slashed()
 	if !l.AnotherPin(-1) {
