@@ -256,6 +256,8 @@ func (l *Look) settleOne(i int, c *shape.Column) {
 	case name.FieldCable:
 		if w := name.Words(table.Fold(c.Head)); w[0] == "group" && len(w) == 1 && !column.Marks(l.Src.Rows, i) {
 			c.Field = name.FieldKeep // a heading of order
+		} else if !cable.Words(c.Head).IsCable() && p.Coloured() && 2*p.Distinct > p.Filled && !l.another(i, name.FieldColour) {
+			c.Field = name.FieldColour // "Cable: red", of single wires
 		} else if !cable.Words(c.Head).IsCable() && !l.another(i, name.FieldGauge) && column.AreSizes(l.Src.Rows, i, l.Mark) {
 			c.Field, c.Sizes = name.FieldGauge, true
 		} else if p.Most(p.Sized) && p.Specs < p.Filled && !l.another(i, name.FieldGauge) && !l.another(i, name.FieldColour) {
