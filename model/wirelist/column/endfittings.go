@@ -13,9 +13,9 @@ import (
 //	P102 | J101-1 | CB4-2  | S22-20    | R16-6
 //	P103 | J101-2 | CB4-3  | S22-20    | R16-6
 
-// EndFittings takes columns that are headed as the cavities of an end for what is fitted there, where the ends themselves say a cavity and
+// endFittings takes columns that are headed as the cavities of an end for what is fitted there, where the ends themselves say a cavity and
 // hardly one of them comes twice, and the cells beside them come again and again.
-func EndFittings(cols []shape.Column, prof []Profile, rows []table.Row) {
+func endFittings(cols []shape.Column, prof []Profile, rows []table.Row) {
 	for i := range cols {
 		c, p := &cols[i], &prof[i]
 		side := map[name.Field]name.Field{name.FieldFromPin: name.FieldFrom, name.FieldToPin: name.FieldTo}[c.Field]

@@ -15,9 +15,9 @@ import (
 //	CN1 | 2  | Fan   | blue | Fan
 //	CN2 | 1  | Drum  | red  | Drum +
 
-// ShortPins takes a column headed "Pn" for the cavities of the connectors before it, where its cells are cavities that begin again with
+// shortPins takes a column headed "Pn" for the cavities of the connectors before it, where its cells are cavities that begin again with
 // each connector: numbers of parts do not, and no other column has cavities.
-func ShortPins(cols []shape.Column, prof []Profile, rows []table.Row) {
+func shortPins(cols []shape.Column, prof []Profile, rows []table.Row) {
 	at := slices.IndexFunc(cols, func(c shape.Column) bool {
 		w := name.Words(table.Fold(c.Head))
 		return c.Field == name.FieldSpec && !c.Given && len(w) == 1 && w[0] == "pn"
