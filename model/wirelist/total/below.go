@@ -34,11 +34,12 @@ func Say(im *draft.Importer, b *shape.Block, i int) bool {
 	case signoff.IsTotal(first), sums(b, r):
 		Check(im, b, r)
 	case ok && onlySuch(b, i):
-		rows, wired := rowsAndWires(im, b, r)
+		rows, _ := rowsAndWires(im, b, r)
+		wired := rowsWithWires(im)
 		if has := map[bool]int{true: wired, false: rows - wired}[of == used]; has != n {
 			im.Say(report.Warn, "total against the rows", place,
 				fmt.Sprintf("%s, the list has %s and %s", shape.RowText(r.Cells), report.Counted(rows, "row", "rows"),
-					report.Counted(wired, "wire", "wires")), "the rows hold")
+					report.Counted(wired, "with a wire", "with a wire")), "the rows hold")
 			break
 		}
 		im.Say(report.Note, "total", place, "", "left out")
@@ -165,4 +166,13 @@ func rowsAndWires(im *draft.Importer, b *shape.Block, r table.Row) (rows, wired 
 		wired++
 	}
 	return rows, wired
+}
+
+// rowsWithWires is how many rows of the list in hand have a wire, one through a bulkhead only once.
+func rowsWithWires(im *draft.Importer) int {
+	seen := map[table.Place]bool{}
+	for k := len(im.Items) - 1; k >= 0 && im.Items[k].Block == im.Pages; k-- {
+		seen[im.Items[k].Place] = true
+	}
+	return len(seen)
 }
