@@ -27,6 +27,7 @@ func Misheaded(cols []shape.Column, prof []Profile, rows []table.Row) {
 			}
 		}
 	}
+	unheadedNotes(cols, prof)
 	shortPins(cols, prof, rows)
 	endFittings(cols, prof, rows)
 }
