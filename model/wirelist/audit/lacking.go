@@ -24,6 +24,7 @@ func (a *auditor) lacking(t *Table) {
 	for i, c := range t.Cols {
 		w := name.Words(table.Fold(c.Head))
 		if c.Field != name.FieldKeep || c.Given || c.Head == "" || name.IsRemark(w) || name.IsSpent(c.Head) || name.IsMeasure(w) ||
+			c.Spared && column.HeadsCores(c.Head) ||
 			len(w) == 1 && len(w[0]) < 3 && column.CountsUp(t.Rows, i) { // "Č.": it counts the rows
 			continue
 		}
@@ -41,7 +42,7 @@ func (a *auditor) lacking(t *Table) {
 			could = "a cable"
 		case !from && 10*(p.numbers+p.words+p.codes) >= 9*p.filled && p.several:
 			could = "an end"
-		case p.filled > leastRows && p.unique && p.cavities == p.filled && !(c.Spared && column.HeadsCores(c.Head)):
+		case p.filled > leastRows && p.unique && p.cavities == p.filled:
 			could = "the cavities, or the ids of the wires"
 		case p.prose > 0 || 2*p.filled < p.rows || p.numbers == p.filled && !p.unique:
 		case !(from && to) && 10*(p.words+p.codes) >= 9*p.filled && p.several:

@@ -115,7 +115,7 @@ func parse(text string, mark value.Mark) (of said, ok bool) {
 				return said{}, false
 			}
 			if of.name = words[0]; value.IsDigit(of.name[0]) {
-				of.name = piece
+				of.name = strings.ReplaceAll(piece, " ", "-") // "Cable 7": with a blank it could be a size
 			}
 		case of.kind == "" && value.CoreSize(piece, mark) != "":
 			of.kind = piece
