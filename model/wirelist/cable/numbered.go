@@ -76,10 +76,10 @@ func pairWord(w string) bool {
 	return false
 }
 
-// isPairCalled reports whether a word is what a pair is called, two letters or more with a P among them and a number, "SP1", "TSP12": one
-// letter and a number is a wire, or a connector.
+// isPairCalled reports whether a word is what a pair is called, two letters or more with a P among them and a number, "SP1", "TSP12":
+// one letter and a number is a wire, or a connector.
 func isPairCalled(w string) bool {
 	letters := strings.TrimRight(w, "0123456789")
-	return len(letters) > 1 && len(letters) < 5 && len(letters) < len(w) && len(w)-len(letters) < 3 && letters == strings.ToUpper(letters) &&
-		strings.Contains(letters, "P") && strings.Trim(letters, "ABCDEFGHIJKLMNOPQRSTUVWXYZ") == ""
+	return len(letters) > 1 && len(letters) < 5 && len(letters) < len(w) && len(w)-len(letters) < 3 &&
+		letters == strings.ToUpper(letters) && strings.Contains(letters, "P") && strings.Trim(letters, "ABCDEFGHIJKLMNOPQRSTUVWXYZ") == ""
 }

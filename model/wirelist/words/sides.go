@@ -28,8 +28,8 @@ func AreSides(a, b string) (swapped, ok bool) {
 	return false, false
 }
 
-// SideOfWall is 0 where a heading begins or ends with a word for the near side of a wall, 1 where with one for the far side, −1 for neither:
-// "Inside (terminal)", "Outside plug", "Stecker außen".
+// SideOfWall is 0 where a heading begins or ends with a word for the near side of a wall, 1 where with one for the far side, −1 for
+// neither: "Inside (terminal)", "Outside plug", "Stecker außen".
 func SideOfWall(head string) int {
 	w := name.Words(table.Fold(head))
 	if len(w) == 0 {
