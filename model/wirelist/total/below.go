@@ -30,13 +30,13 @@ func Say(im *draft.Importer, b *shape.Block, i int) bool {
 	r := b.Rows[i]
 	_, first := r.Filled()
 	place := table.Place{File: b.Table.File, Sheet: b.Table.Sheet, Row: r.Line}
-	switch of, n, ok := counts(r); {
+	switch used, n, ok := counts(r); {
 	case signoff.IsTotal(first), sums(b, r):
 		Check(im, b, r)
 	case ok && onlySuch(b, i):
 		rows, _ := rowsAndWires(im, b, r)
 		wired := rowsWithWires(im)
-		if has := map[bool]int{true: wired, false: rows - wired}[of == used]; has != n {
+		if has := map[bool]int{true: wired, false: rows - wired}[used]; has != n {
 			im.Say(report.Warn, "total against the rows", place,
 				fmt.Sprintf("%s, the list has %s and %s", shape.RowText(r.Cells), report.Counted(rows, "row", "rows"),
 					report.Counted(wired, "with a wire", "with a wire")), "the rows hold")
@@ -104,11 +104,9 @@ func shareOf(text string) (share float64, ok bool) {
 	return share, found && err == nil && share > 0 && share < 100 && !strings.ContainsAny(rest, "0123456789")
 }
 
-const used = true
-
 // counts reads a row of a text that counts the cavities, contacts or wires that are used or free, and how many they are, "Ways used | 16",
-// "Free pins: | 3": of says whether those that are used.
-func counts(r table.Row) (of bool, n int, ok bool) {
+// "Free pins: | 3": used says whether those that are used.
+func counts(r table.Row) (used bool, n int, ok bool) {
 	filled, first := r.Filled()
 	if filled != 2 {
 		return false, 0, false
@@ -123,7 +121,7 @@ func counts(r table.Row) (of bool, n int, ok bool) {
 		case name.CountWord(w) != "":
 			counted = true
 		case w == "used", w == "wired", w == "belegt", w == "belegte", w == "utilisees", w == "usadas", w == "usate":
-			of, said = used, true
+			used, said = true, true
 		case freeword.IsSpare(w), freeword.IsBlank(w), w == "free", w == "unused", w == "empty", w == "freie", w == "libres", w == "libre",
 			w == "libere":
 			said = true
@@ -132,7 +130,7 @@ func counts(r table.Row) (of bool, n int, ok bool) {
 			return false, 0, false
 		}
 	}
-	return of, n, counted && said
+	return used, n, counted && said
 }
 
 // countsPieces reports whether a row is what there is of something and how many pieces, "Ferrule 6-12 | 6 pcs".
