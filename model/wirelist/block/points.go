@@ -53,6 +53,9 @@ func (f *finder) points(i int) int {
 			last = name.Ordinal(to)
 		}
 	}
+	if i > 0 && len(rows[i-1].Cells) == 1 && point.BelowPlug(rows[i-1].Cells[0], rows[i:i+n]) {
+		return n
+	}
 	if f.pinsWithGaps(rows[i:i+n]) || n > 2 && f.belowDesignator(i) && !point.CountThings(rows[i:i+n]) {
 		return n
 	}
@@ -89,7 +92,7 @@ func (f *finder) isPoint(rows []table.Row, i int) bool {
 	_, text, ok := point.Cut(r.Cells[0])
 	first, _, _ := strings.Cut(table.Fold(text), " ")
 	return ok && !name.IsConnectorWord(first) && // "P1 connector (8 pin)"
-		(r.Point || !f.t.Marked || isNumbered(r.Cells[0]) || isDashed(r.Cells[0]))
+		(r.Point || !f.t.Marked || isNumbered(r.Cells[0]) || isDashed(r.Cells[0]) || point.SaysPin(r.Cells[0]))
 }
 
 // isNumbered reports whether a full stop or a bracket stands right behind the cavity that a line begins with, "3. Horn", "pin 3) Horn":

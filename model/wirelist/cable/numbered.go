@@ -29,6 +29,9 @@ func Numbered(note string) (c OfNote) {
 			c.Rest = value.JoinNonEmpty(", ", c.Rest, how)
 			how = ""
 		}
+		if n != "" && isPairCalled(of) {
+			c.Made.Conductors = 2
+		}
 		if how != "" {
 			c.Made.Shielded, c.Made.Twisted = c.Made.Shielded || g.Shielded, c.Made.Twisted || g.Twisted
 			c.Made.Conductors = max(c.Made.Conductors, g.Conductors)
@@ -49,6 +52,9 @@ func cutNumbered(piece string) (front, called, number string) {
 		return slices.Contains([]string{"cable", "kabel", "cavo", "przewod"}, bare(w))
 	})
 	last := len(words) - 1
+	if last > 0 && isPairCalled(words[last]) && pairWord(words[last-1]) { // "shielded pair SP1"
+		return strings.Join(words[:last-1], " "), words[last], words[last]
+	}
 	if at < 0 || last == at || last > at+2 || last == at+2 && !isFiller(bare(words[at+1])) { // "cable no. 2"
 		return "", "", ""
 	}
@@ -60,3 +66,20 @@ func cutNumbered(piece string) (front, called, number string) {
 
 // isNumber reports whether a text is nothing but digits.
 func isNumber(s string) bool { return s != "" && strings.Trim(s, "0123456789") == "" }
+
+// pairWord reports whether a word is "pair" in one of several languages.
+func pairWord(w string) bool {
+	switch bare(w) {
+	case "pair", "paar", "paire", "par", "coppia", "para":
+		return true
+	}
+	return false
+}
+
+// isPairCalled reports whether a word is what a pair is called, two letters or more with a P among them and a number, "SP1", "TSP12":
+// one letter and a number is a wire, or a connector.
+func isPairCalled(w string) bool {
+	letters := strings.TrimRight(w, "0123456789")
+	return len(letters) > 1 && len(letters) < 5 && len(letters) < len(w) && len(w)-len(letters) < 3 &&
+		letters == strings.ToUpper(letters) && strings.Contains(letters, "P") && strings.Trim(letters, "ABCDEFGHIJKLMNOPQRSTUVWXYZ") == ""
+}

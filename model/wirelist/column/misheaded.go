@@ -3,11 +3,12 @@ package column
 import (
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
 )
 
 // Misheaded takes its meaning off a column that is headed as sizes, colours or lengths and holds none, where another is headed so and
-// holds them: "Area" beside "Gauge" is where the wire runs.
-func Misheaded(cols []shape.Column, prof []Profile) {
+// holds them: "Area" beside "Gauge" is where the wire runs. Then it looks at headings of cavities and of numbers of parts.
+func Misheaded(cols []shape.Column, prof []Profile, rows []table.Row) {
 	for _, kind := range []struct {
 		field name.Field
 		of    func(p *Profile) int
@@ -26,4 +27,7 @@ func Misheaded(cols []shape.Column, prof []Profile) {
 			}
 		}
 	}
+	unheadedNotes(cols, prof)
+	shortPins(cols, prof, rows)
+	endFittings(cols, prof, rows)
 }

@@ -11,7 +11,8 @@ import (
 // HasOtherPlaces reports whether an end is a place of a device, "Panel 9", of which other rows of a list of both ends have other places,
 // two or more, with something beside them.
 func HasOtherPlaces(b *shape.Block, device, pin string) bool {
-	end := table.Fold(device)
+	device, pin = table.Fold(device), table.Fold(pin)
+	end := device + "\x00" + pin
 	if at := strings.LastIndexByte(device, ' '); pin == "" && at > 0 {
 		device, pin = device[:at], device[at+1:]
 	}
@@ -24,7 +25,11 @@ func HasOtherPlaces(b *shape.Block, device, pin string) bool {
 			continue
 		}
 		for _, f := range []name.Field{name.FieldFrom, name.FieldTo} {
-			if cell := table.Fold(b.Cell(r.Cells, f)); strings.HasPrefix(cell, table.Fold(device)) && cell != end {
+			cell, p := table.Fold(b.Cell(r.Cells, f)), table.Fold(b.Cell(r.Cells, f+" pin"))
+			if f == name.FieldFrom && p == "" {
+				p = table.Fold(b.Cell(r.Cells, name.FieldPin))
+			}
+			if strings.HasPrefix(cell, device) && cell+"\x00"+p != end {
 				others++
 			}
 		}

@@ -5,12 +5,13 @@ import (
 
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
 )
 
 // What the cells of a column are beside those of another.
 
 // PlacesWithin reports whether the cells of a column are places of the devices in another: some device has several, and none has one
-// twice. A device is written once for its rows, or comes again.
+// twice. A device is written once for its rows, comes again, or has a mark for itself in the rows below.
 func PlacesWithin(rows []table.Row, devices, i int) bool {
 	device, several := "", false
 	seen, n := map[string]bool{}, map[string]int{}
@@ -18,7 +19,7 @@ func PlacesWithin(rows []table.Row, devices, i int) bool {
 		if shape.IsText(r) || !holds(r, i) {
 			continue
 		}
-		if holds(r, devices) {
+		if holds(r, devices) && !value.IsDitto(r.Cells[devices]) {
 			device = table.Fold(r.Cells[devices])
 		}
 		key := device + "\x00" + r.Cells[i]

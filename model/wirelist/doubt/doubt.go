@@ -35,7 +35,7 @@ func Of(d Reading) (all []Doubt) {
 		if i >= len(d.Profiles) || d.Profiles[i].Filled == 0 || c.Given || c.Alias {
 			continue
 		}
-		if (c.Field == name.FieldKeep || c.Spared) && d.couldBeEnd(i) {
+		if (c.Field == name.FieldKeep || c.Spared) && !(c.Spared && column.HeadsCores(c.Head)) && d.couldBeEnd(i) {
 			all = append(all, Doubt{Rule: "a column that could say an end is not read", What: shape.At(d.Block.Cols, i),
 				Did: "kept in the notes; say what it means if it is an end", Rows: d.rowsOf(i)})
 		}

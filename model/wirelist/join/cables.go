@@ -100,7 +100,9 @@ func byColumn(im *draft.Importer, in map[*draft.Item]int) {
 		for _, it := range of[text] {
 			g.Shielded, g.Twisted = g.Shielded || it.Kind.Shielded, g.Twisted || it.Kind.Twisted
 		}
-		im.Group(of[text], g, text, in)
+		for _, side := range sidesOf(im, of[text], text) {
+			im.Group(side, g, text, in)
+		}
 		for _, it := range of[text] {
 			if in[it] > 0 {
 				it.Cable = "" // its name is the unit's

@@ -12,17 +12,18 @@ import (
 	"contralay/model/wirelist/value"
 )
 
-// takeDrains takes the rows that could be about the drain of a shield out of the wires. One with a number and a size of its own is a
-// wire that the list wants cut and marked.
+// takeDrains takes the rows that could be about the drain of a shield out of the wires. One with a number and a size of its own, or
+// with both ends and a length, is a wire that the list wants cut and marked.
 func takeDrains(im *draft.Importer) []*draft.Item {
 	var all []*draft.Item
 	im.Items = slices.DeleteFunc(im.Items, func(it *draft.Item) bool {
 		if !it.Drain || it.From.String() == "" || it.State != name.Used {
 			return false
 		}
-		if it.OwnID != "" && it.Gauge.Size != "" {
+		if cut := it.Length.Set && it.To.String() != ""; it.OwnID != "" && (it.Gauge.Size != "" || cut) {
+			given := map[bool]string{true: "a size", false: "a length"}[it.Gauge.Size != ""]
 			im.Say(report.Note, "drain of a shield", it.Place, value.JoinNonEmpty(" ", it.OwnID, it.Signal, it.Gauge.String()),
-				"a wire, as the list gives it a number and a size; no shield is grounded there")
+				"a wire, as the list gives it a number and "+given+"; no shield is grounded there")
 			return false
 		}
 		all = append(all, it)
@@ -114,7 +115,7 @@ func groundShield(im *draft.Importer, u *model.Unit, g draft.Group, d *draft.Ite
 		}
 		*to = model.Some(s)
 		im.Say(report.Note, "drain of a shield", d.Place,
-			value.JoinNonEmpty("; ", value.JoinNonEmpty(" ", s, d.Signal, d.Gauge.String(), d.Colour.String()),
+			value.JoinNonEmpty("; ", value.JoinNonEmpty(" ", s, d.OwnID, d.Signal, d.Gauge.String(), d.Colour.String()),
 				strings.Join(d.Notes, "; ")), "no wire of its own: "+u.ID+" is grounded there")
 	}
 }

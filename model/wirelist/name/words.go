@@ -13,6 +13,9 @@ func Words(s string) []string {
 	if strings.Trim(s, " .:") == "#" {
 		return []string{"#"}
 	}
+	if strings.Trim(s, " -–—=→⇒➔➜>") == "" && strings.ContainsAny(s, "→⇒➔➜>") {
+		return []string{"to"} // an arrow heads where the wires go
+	}
 	if s == "p/n" {
 		return []string{"p/n"}
 	}

@@ -78,7 +78,8 @@ func deviceColumn(l *look) []shape.Column {
 		len(of) > 1 && l.Has(l.Cols, name.FieldTo) {
 		return nil
 	}
-	if len(of) == 1 && column.CountsUp(l.Src.Rows, of[0]) && !l.HeadsDevice(of[0]) && l.Titled() != "" {
+	if len(of) == 1 && column.CountsUp(l.Src.Rows, of[0]) && !l.HeadsDevice(of[0]) && l.Titled() != "" &&
+		(!isPlugName(l.Cols[of[0]].Head) || name.SaysConnector(l.Titled())) {
 		return nil // the title names the connector; the heading is a word for its cavities
 	}
 	if len(of) == 2 && !(devices{l, of}).saysDevice() {

@@ -1,6 +1,7 @@
 package row
 
 import (
+	"contralay/model/wirelist/cableheads"
 	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/grouphead"
@@ -35,6 +36,10 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 	sayPoles(im, b, here(b.Head))
 	b.SettleRanges()
 
+	if of, ok := cableheads.Said(b); ok {
+		_, text := of.Filled()
+		im.Say(report.Note, "a cable in a heading", here(of.Line), text, saidonce.TakenForRows)
+	}
 	if len(b.Rows) > 0 && pinTable && !b.Has(name.FieldConnector) {
 		// The name of the first connector may stand below the headings, as the others do.
 		if _, first := b.Rows[0].Filled(); shape.IsText(b.Rows[0]) && !signoff.Is(b.Rows[0]) &&
@@ -89,8 +94,7 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 		case changes || signoff.Is(r):
 			im.Say(report.Note, "about the paper", here(r.Line), shape.RowText(r.Cells), "left out")
 			continue
-		case signoff.IsTotal(first):
-			total.Check(im, b, r)
+		case total.Say(im, b, i):
 			continue
 		case shape.IsText(r) && !column.IsLoneCavity(b, r) || column.IsShortHeading(b, i):
 			if c, ok := name.ReadCount(first); ok && t != nil {

@@ -33,7 +33,7 @@ func readNote(im *draft.Importer, b *shape.Block, cells []string, it *draft.Item
 		it.Cue, it.CueText, it.Pair = value.Gauge{Twisted: true}, note, note
 		return
 	}
-	if c := cable.Numbered(note); c.Called != "" && it.Gauge.Size != "" && it.Gauge.Size != c.Number {
+	if c := cable.Numbered(note); c.Called != "" && it.Gauge.Size != "" && it.Gauge.Size != c.Number && it.OwnID != c.Called {
 		it.Cable, it.Kind, it.CueText = c.Called, c.Made, c.Says
 		if c.Rest != "" {
 			it.Notes = append(it.Notes, c.Rest)

@@ -104,11 +104,13 @@ func readRow(im *draft.Importer, b *shape.Block, cells, notes []string, owner *d
 	if len(tos) == 0 && b.Far != "" && len(froms) > 0 && it.State == name.Used {
 		tos = []draft.End{{Text: b.Far}}
 	}
-	if it.State == name.Used && len(froms)+len(tos) == 1 && headsDevices(b) && saysNothing(&it) {
+	if it.State == name.Used && len(froms)+len(tos) == 1 && headsDevices(b) && (saysNothing(&it) || saysANote(b, &it)) {
+		sayNoteAlone(im, &it)
 		it.State = name.Blank // "3 | -": a cavity with nothing beside it
 	}
 	if isFreePlace(b, froms, tos, &it) {
 		im.Say(report.Note, "a place with nothing beside it", it.Place, endsText(append(froms, tos...)), "the cavity is kept free")
+		sayNoteAlone(im, &it)
 		it.State = name.Blank
 	}
 	col := toCol

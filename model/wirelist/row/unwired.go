@@ -2,6 +2,7 @@ package row
 
 import (
 	"slices"
+	"strings"
 
 	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/draft"
@@ -43,6 +44,9 @@ func saysNoWire(im *draft.Importer, b *shape.Block, cells []string, it *draft.It
 		}
 	}
 	note := b.Cell(cells, name.FieldNote)
+	if note == "" && len(it.Notes) > b.SecondNames(cells) {
+		note = strings.Join(it.Notes, "; ") // below a heading that nobody knows
+	}
 	switch {
 	case it.Signal != "" && !value.IsNothing(it.Signal):
 		if dashes < 2 || empty > 0 || !value.IsNothing(note) {

@@ -48,6 +48,9 @@ func viaRow(im *draft.Importer, b *shape.Block, cells []string, it draft.Item, o
 		last := through[len(through)-1]
 		betweenEnds(im, it, last.end(), tos, column(last.col))
 		return
+	case it.Drain && len(tos) == 0 && len(through) == 1: // it ends in the bulkhead
+		betweenEnds(im, it, froms, through[0].end(), column(through[0].col))
+		return
 	}
 	for _, p := range through {
 		one := it

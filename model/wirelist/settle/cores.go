@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"contralay/model/wirelist/cable"
+	"contralay/model/wirelist/cableheads"
 	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
@@ -21,6 +22,9 @@ func (l *Look) countsCores(i int) bool {
 	cable := l.Holds(l.Cols, name.FieldCable)
 	if cable < 0 && column.HeadsCores(l.Cols[i].Head) {
 		cable = l.Holds(l.Cols, name.FieldConnector)
+	}
+	if cable >= 0 && column.HeadsCores(l.Cols[i].Head) && cableheads.Made(l.Cols) {
+		return true // another table counts its own from one again
 	}
 	if cable < 0 || cable == i || l.Prof[i].Filled < 2 || l.Prof[i].Distinct == l.Prof[i].Filled {
 		return false

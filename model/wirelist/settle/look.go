@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"contralay/model/wirelist/block"
+	"contralay/model/wirelist/bothends"
 	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/prose"
@@ -69,7 +70,7 @@ func (l *Look) Block(cols []shape.Column) *shape.Block {
 		Listed: l.Src.Listed, Nodes: l.Src.Nodes, Path: l.Src.Path,
 		Called: l.called(), Units: l.Units}
 	if slices.ContainsFunc(cols, func(c shape.Column) bool { return c.Alone }) {
-		b.Plug = l.Plug()
+		b.Plug = bothends.NearOfColours(cols, l.Src.Path, l.Src.Titles, l.Plug())
 	}
 	if n := len(l.Src.Head); n > 0 {
 		b.Head = l.Src.Head[n-1].Line

@@ -27,7 +27,7 @@ func (l *Look) settle() {
 	ends.sidePins()
 	bothends.PinsOfHeading(l.Cols, l.rightAbove())
 	bothends.FarPins(l.Cols, l.Prof)
-	column.Misheaded(l.Cols, l.Prof)
+	column.Misheaded(l.Cols, l.Prof, l.Src.Rows)
 	ends.joinedHeads()
 	ends.pinBehindTo()
 	ends.twoPinsOfASide()
@@ -57,6 +57,7 @@ func (l *Look) settle() {
 	ends.thingsOfPins()
 	ends.repeatedDevices()
 	ends.farPins()
+	column.UnheadedPins(l.Cols, l.Prof, l.Src.Rows)
 	l.pinCells()
 	l.slashed()
 	if !l.AnotherPin(-1) {
@@ -227,7 +228,7 @@ func (l *Look) settleOne(i int, c *shape.Column) {
 	case name.FieldWire:
 		switch {
 		case l.countsCores(i):
-			c.Field = name.FieldKeep
+			c.Field, c.Spared = name.FieldKeep, true
 		case !l.another(i, name.FieldGauge) && (p.Most(p.Sized) || p.Sized > 1 && p.All(p.Sized+p.States+column.Drains(l.Src.Rows, i))) &&
 			!column.AreSeries(l.Src.Rows, i):
 			c.Field = name.FieldGauge // "1.5 mm² brown"
@@ -253,6 +254,8 @@ func (l *Look) settleOne(i int, c *shape.Column) {
 	case name.FieldCable:
 		if w := name.Words(table.Fold(c.Head)); w[0] == "group" && len(w) == 1 && !column.Marks(l.Src.Rows, i) {
 			c.Field = name.FieldKeep // a heading of order
+		} else if !cable.Words(c.Head).IsCable() && p.Coloured() && 2*p.Distinct > p.Filled && !l.another(i, name.FieldColour) {
+			c.Field = name.FieldColour // "Cable: red", of single wires
 		} else if !cable.Words(c.Head).IsCable() && !l.another(i, name.FieldGauge) && column.AreSizes(l.Src.Rows, i, l.Mark) {
 			c.Field, c.Sizes = name.FieldGauge, true
 		} else if p.Most(p.Sized) && p.Specs < p.Filled && !l.another(i, name.FieldGauge) && !l.another(i, name.FieldColour) {

@@ -26,7 +26,7 @@ func (h Headings) devicePins(cols []Column) bool {
 			last = w[len(w)-1]
 		}
 		switch {
-		case c.Given, c.Alias, c.Headed:
+		case c.Given, c.Alias, c.Headed, name.StateOf(c.Head) != name.Used: // "spare way" is a cell
 		case (c.Field == name.FieldKeep || c.Of != "") && c.Field != name.FieldVia && h.Words[last].Field == name.FieldPin:
 			of = append(of, i)
 		case c.Field == name.FieldFrom || c.Field == name.FieldTo:

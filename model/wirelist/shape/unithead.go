@@ -8,7 +8,7 @@ import (
 )
 
 // unitSays reads a heading of a word for a wire, a cable or a way and of the unit of what stands below it: "Cable mm²" holds sizes and
-// numbers no cable, "Run m" holds lengths and says no two ends.
+// numbers no cable, "Run m" holds lengths and says no two ends. A letter before mm² is how a cross section is written in formulas.
 func (h Headings) unitSays(all []string) (name.Field, bool) {
 	n := len(all)
 	if n < 2 || n > 3 {
@@ -25,7 +25,8 @@ func (h Headings) unitSays(all []string) (name.Field, bool) {
 		}
 		switch f := h.Words[words[0]].Field; {
 		case unit == "mm2" || unit == "qmm" || unit == "mmq" || unit == "awg" || unit == "swg":
-			if f == name.FieldWire || f == name.FieldCable || f == name.FieldSpec || f == name.FieldRun {
+			letter := len(words[0]) == 1 && n == 2 && unit != "awg" && unit != "swg"
+			if letter || f == name.FieldWire || f == name.FieldCable || f == name.FieldSpec || f == name.FieldRun {
 				return name.FieldGauge, true
 			}
 		case value.LengthWord(unit) != "" && (f == name.FieldRun || f == name.FieldCable || f == name.FieldWire) && rest[0] == all[0]:

@@ -82,7 +82,7 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 		case trimmed == "":
 			before = false
 			continue
-		case isRuler(trimmed):
+		case isRuler(trimmed), len(trimmed) > 2 && strings.Trim(trimmed, "=") == "" && !open: // below a heading, or across the page
 			if last := len(t.Rows) - 1; before && last >= 0 {
 				t.Rows[last].Ruled = t.Rows[last].First
 			}

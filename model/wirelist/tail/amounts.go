@@ -27,6 +27,11 @@ func BeginsWithAmount(cols []shape.Column, r table.Row) bool {
 	return at >= 0 && at < len(cols) && n > 1 && cols[at].Field != name.FieldLength && isAmount(r.Cells[at])
 }
 
+// IsPieces reports whether a text counts pieces, "6 pcs".
+func IsPieces(text string) bool {
+	return isAmount(text) && value.LengthWord(strings.TrimSpace(strings.TrimLeft(text, "0123456789.,½ "))) == ""
+}
+
 // isAmount reports whether a text is a number and what it counts, a length or pieces: "3 m", "10 St", "2 pcs", "4x".
 func isAmount(text string) bool {
 	text = strings.TrimSpace(text)

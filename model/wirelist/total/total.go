@@ -20,19 +20,16 @@ import (
 // sum of lengths and currents, the number of rows for any other number.
 func Check(im *draft.Importer, b *shape.Block, r table.Row) {
 	place := table.Place{File: b.Table.File, Sheet: b.Table.Sheet, Row: r.Line}
-	rows := 0
-	for _, row := range b.Rows {
-		if _, first := row.Filled(); row.Line < r.Line && !signoff.IsTotal(first) && !shape.IsText(row) {
-			rows++
+	rows, wired := rowsAndWires(im, b, r)
+	more := 1.0 // of what the rows come to
+	for _, cell := range r.Cells {
+		if share, ok := shareOf(cell); ok {
+			more = 1 + share/100
 		}
-	}
-	wired := 0
-	for k := len(im.Items) - 1; k >= 0 && im.Items[k].Block == im.Pages; k-- {
-		wired++
 	}
 	var wrong []string
 	for i, cell := range r.Cells {
-		if cell == "" || i >= len(b.Cols) {
+		if cell == "" || i >= len(b.Cols) || isShare(cell) {
 			continue
 		}
 		switch c := b.Cols[i]; c.Field {
@@ -45,8 +42,9 @@ func Check(im *draft.Importer, b *shape.Block, r table.Row) {
 			if sum, all := sumOf(b, i, r.Line, func(s string) (float64, bool) {
 				mm, ok := value.ParseLength(s, u, b.Mark)
 				return float64(mm), ok
-			}); ok && all && math.Abs(sum-float64(said)) > 0.5 {
-				wrong = append(wrong, fmt.Sprintf("%s %s, the rows have %s", c.Head, cell, value.MmText(unit.Millimetre(sum))))
+			}); ok && all && math.Abs(more*sum-float64(said)) > 0.5*more {
+				wrong = append(wrong, fmt.Sprintf("%s %s, the rows have %s", c.Head, cell,
+					value.MmText(unit.Millimetre(math.Round(10*more*sum)/10))))
 			}
 		case name.FieldCurrent:
 			said, ok := value.ParseCurrent(cell, c.Milli, b.Mark)
@@ -62,7 +60,11 @@ func Check(im *draft.Importer, b *shape.Block, r table.Row) {
 			for w := range strings.FieldsSeq(table.Fold(cell)) {
 				ofWires = ofWires || name.CountWord(w) == "wires"
 			}
-			for w := range strings.FieldsSeq(cell) {
+			of, more, _ := strings.Cut(cell, ",")
+			if !signoff.IsTotal(of) || strings.ContainsAny(of, "0123456789") {
+				of += more // "total, buy 25" is no count
+			}
+			for w := range strings.FieldsSeq(of) {
 				if n, err := strconv.Atoi(strings.Trim(w, ":=()")); err == nil && n != wired && (n != rows || ofWires) {
 					wrong = append(wrong, fmt.Sprintf("%d, the list has %s and %s", n, report.Counted(rows, "row", "rows"),
 						report.Counted(wired, "wire", "wires")))
@@ -80,6 +82,9 @@ func Check(im *draft.Importer, b *shape.Block, r table.Row) {
 // sumOf adds a column up to a row; all is false where a cell of it is not understood.
 func sumOf(b *shape.Block, col, before int, read func(string) (float64, bool)) (sum float64, all bool) {
 	for _, r := range b.Rows {
+		if _, first := r.Filled(); signoff.IsTotal(first) || sums(b, r) {
+			continue
+		}
 		if r.Line >= before || col >= len(r.Cells) || r.Cells[col] == "" || value.IsNothing(r.Cells[col]) {
 			continue
 		}

@@ -1,5 +1,12 @@
 package words
 
+import (
+	"slices"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/table"
+)
+
 // sides are the words for the two sides of a wall that wires go through, the near one first. Common practice, no source.
 var sides = [][2]string{
 	{"inside", "outside"}, {"inner", "outer"}, {"internal", "external"}, {"cabin", "engine"}, {"cockpit", "engine"}, {"dry", "wet"},
@@ -19,4 +26,21 @@ func AreSides(a, b string) (swapped, ok bool) {
 		}
 	}
 	return false, false
+}
+
+// SideOfWall is 0 where a heading begins or ends with a word for the near side of a wall, 1 where with one for the far side, −1 for
+// neither: "Inside (terminal)", "Outside plug", "Stecker außen".
+func SideOfWall(head string) int {
+	w := name.Words(table.Fold(head))
+	if len(w) == 0 {
+		return -1
+	}
+	for _, word := range []string{w[0], w[len(w)-1]} {
+		for _, s := range sides {
+			if k := slices.Index(s[:], word); k >= 0 {
+				return k
+			}
+		}
+	}
+	return -1
 }
