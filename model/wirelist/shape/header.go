@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/signoff"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
@@ -80,7 +81,7 @@ func (h Headings) IsHead(r table.Row) bool {
 
 // header reads a row as headings.
 func (h Headings) header(r table.Row) (cols []Column, lang string, ok bool) {
-	if h.Recipe == nil && HasNumber(r) {
+	if h.Recipe == nil && (HasNumber(r) || signoff.Is(r)) {
 		return nil, "", false
 	}
 	filled, strong, keys := 0, 0, 0
