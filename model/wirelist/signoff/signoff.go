@@ -21,7 +21,8 @@ func Is(r table.Row) bool {
 		return false // most rows
 	}
 	f := table.Fold(first)
-	if isPageMark(f) || r.Line < 9 && prose.IsMailHead(first) && !holdsEnd(r) || n < 3 && isLegend(r, f) || tellsSigns(r, f) || eachSigns(r) {
+	if isPageMark(f) || r.Line < 9 && prose.IsMailHead(first) && !holdsEnd(r) || n < 3 && isLegend(r, f) || tellsSigns(r, f) ||
+		eachSigns(r) {
 		return true
 	}
 	word, rest, _ := name.CutWord(f)
