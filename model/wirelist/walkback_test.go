@@ -296,7 +296,7 @@ func (b *back) colours(code value.Colour) bool {
 		cells = append(cells, strings.Fields(c)...)
 		cells = append(cells, strings.TrimRight(c, "0123456789")) // the number of a core behind its colour
 		cells = append(cells, strings.Split(c, " - ")...)         // a line of text holds several
-		cells = append(cells, strings.FieldsFunc(c, func(r rune) bool { return strings.ContainsRune("(),;:=", r) })...)
+		cells = append(cells, strings.FieldsFunc(c, func(r rune) bool { return strings.ContainsRune("()[],;:=", r) })...)
 	}
 	cut := strings.HasPrefix(b.list, "z06") || strings.HasPrefix(b.list, "z19") // lists of Polish colours cut short
 	for _, c := range cells {

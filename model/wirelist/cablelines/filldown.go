@@ -24,7 +24,7 @@ func FillDown(h shape.Headings, head table.Row, rows []table.Row) (out []table.R
 	h.Sides(cols)
 	at := slices.IndexFunc(cols, func(c shape.Column) bool { return c.Field == name.FieldCable })
 	b := shape.Block{Cols: cols}
-	if at < 0 || !b.Has(name.FieldFrom, name.FieldFromPin, name.FieldRun) || !countsCores(cols, rows, at) {
+	if at < 0 || !b.Has(name.FieldFrom, name.FieldFromPin, name.FieldRun) || comesAgain(rows, at) || !countsCores(cols, rows, at) {
 		return rows, false
 	}
 	fill := []int{at}
@@ -51,6 +51,16 @@ func FillDown(h shape.Headings, head table.Row, rows []table.Row) (out []table.R
 		}
 	}
 	return out, true
+}
+
+// comesAgain reports whether a name stands in two rows, one below the other: a row without one is then in no cable.
+func comesAgain(rows []table.Row, at int) bool {
+	for i := 1; i < len(rows); i++ {
+		if c := cell(rows[i], at); c != "" && c == cell(rows[i-1], at) {
+			return true
+		}
+	}
+	return false
 }
 
 // countsCores reports whether some column has a cell in each line of cores, no cell twice in one cable, and the same cells in two cables

@@ -5,6 +5,7 @@ import (
 
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/signoff"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
@@ -14,7 +15,7 @@ import (
 func AllParted(rows []table.Row, i int) bool {
 	n := 0
 	for _, r := range rows[:min(len(rows), MostLooked)] {
-		if i >= len(r.Cells) || r.Cells[i] == "" || value.IsDots(r.Cells[i]) || shape.IsText(r) {
+		if i >= len(r.Cells) || r.Cells[i] == "" || value.IsDots(r.Cells[i]) || shape.IsText(r) || signoff.IsTotal(r.Cells[i]) {
 			continue
 		}
 		connector, pin, ok := name.SplitEnd(r.Cells[i])

@@ -14,7 +14,7 @@ func SaysOpen(text string) bool {
 		words[i] = strings.TrimRight(words[i], ",;")
 	}
 	if len(words) < 2 {
-		return false
+		return len(words) == 1 && isPutAway(words[0])
 	}
 	if n := leadsLength(words); n > 0 && n < len(words) && isCoiled(words[n]) {
 		return true // "300 mm coiled"
@@ -39,6 +39,16 @@ func SaysOpen(text string) bool {
 		}
 	}
 	return isCoiled(words[0]) && putsAway(words[1:])
+}
+
+// isPutAway reports whether a word alone says that an end is rolled up or closed and goes nowhere, as no device is called.
+func isPutAway(w string) bool {
+	switch w {
+	case "coiled", "stowed", "tucked", "aufgerollt", "zuruckgebunden", "enroule", "love", "replie", "enrollado", "arrotolato", "opgerold",
+		"opgebonden", "upprullad", "oprullet", "kveilet", "zwiniety", "stoceno", "enrolado", "kerattyna", "feltekerve":
+		return true
+	}
+	return false
 }
 
 // leadsLength is how many words of a text a length at its head has, "300 mm", "300mm"; 0 where none stands there.

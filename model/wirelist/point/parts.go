@@ -41,7 +41,7 @@ func PartsOf(text string) (p Parts) {
 			return Parts{Signal: strings.TrimSpace(back), Colour: colour, Size: size}
 		}
 	}
-	for _, mark := range []string{" - ", " – ", ": ", ", "} {
+	for _, mark := range []string{" - ", " – ", " = ", ": ", ", "} {
 		front, back, ok := strings.Cut(text, mark)
 		if ok && IsColour(strings.TrimSpace(front)) {
 			p.Colour, text = strings.TrimSpace(front), strings.TrimSpace(back)

@@ -84,6 +84,7 @@ func kinds() []kind {
 		{true, "cavities of a bulkhead between two ends", between},
 		{true, "cavities of a bulkhead between two ends", passed},
 		{true, "cavities of a bulkhead between two ends", wallSides},
+		{true, "both ends in a row", partedFirst},
 		{true, "cavities of a bulkhead between two ends", bothSides},
 		{true, "wires of one connector, by their colours", byColours},
 		{true, "wires by their colours, and the pads that they go to", coloursTo},
