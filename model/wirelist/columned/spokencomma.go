@@ -7,16 +7,19 @@ import "strings"
 //
 //	X1 (2) ..... X2 (01) (black/red, 14 AWG)        X1 pin 1->S101 (2,5mm2)        PW-11: Dash/1 --> ECU/4, green
 func SpokenCommas(lines []string) bool {
-	with, spoken := 0, 0
+	with, spoken, prose := 0, 0, 0
 	for _, l := range lines {
-		if !strings.Contains(l, ",") {
+		switch {
+		case !strings.Contains(l, ","):
 			continue
-		}
-		if with++; spoken < with && isSpoken(l) {
+		case isSpoken(l):
 			spoken++
+		case strings.Count(l, ",") == strings.Count(l, ", ") && len(strings.Fields(l)) > 3:
+			prose++ // a title, or a sentence: "Lights flicker at the start, maybe the fuse"
 		}
+		with++
 	}
-	return with > 0 && 4*spoken >= 3*with
+	return with > 0 && (4*spoken >= 3*with || spoken > 2 && spoken >= prose && 4*spoken >= 3*(with-prose))
 }
 
 // isSpoken reports whether each comma of a line is so.

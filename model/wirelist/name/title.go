@@ -257,8 +257,14 @@ func connectorSaid(text string) (name string, said bool) {
 	if of := ofDesignator(text); of != "" {
 		return of, true
 	}
+	if i := strings.LastIndex(text, ", "); i > 0 { // "Cabinet C2, connector X1"
+		if called, ok := connectorSaid(text[i+2:]); ok {
+			return called, true
+		}
+	}
 	for _, lead := range []string{"connector", "stecker", "steckverbinder", "connecteur", "conector", "connettore", "plug", "pin table",
-		"pinout", "conn", "kontakt", "konektor", "liitin", "ficha", "konnektor", "stekker", "stik"} {
+		"pinout", "conn", "kontakt", "konektor", "liitin", "ficha", "konnektor", "stekker", "stik", "bornier", "klemmleiste", "morsettiera",
+		"regleta"} {
 		if len(text) > len(lead) && strings.EqualFold(text[:len(lead)], lead) {
 			rest := text[len(lead):]
 			if name := strings.TrimLeft(rest, " :.#-"); name != "" && rest != "" && strings.ContainsAny(rest[:1], " :.#-") {
