@@ -340,3 +340,19 @@ func TestLeastCutByHand(t *testing.T) {
 		t.Errorf("%v, of two %v", got, two)
 	}
 }
+
+// A line at the very edge of a drawing, as wide as the page, is on a page: nothing else lies on it.
+func TestLineAtTheEdgeIsPrinted(t *testing.T) {
+	s := &plot.Sheet{}
+	s.Way(plot.Bundle, 0.25, plot.Point{X: 0, Y: 30}, plot.Point{X: 0, Y: 284})
+	s.Way(plot.Bundle, 0.25, plot.Point{}, plot.Point{X: -300, Y: -307})
+	s.Box = plot.Box{Low: plot.Point{X: -300, Y: -307}, High: plot.Point{X: 0, Y: 284}}
+	p, found := Find("roll610")
+	if !found {
+		t.Fatal("no such roll")
+	}
+	c := Of(s, p)
+	if cells, left := c.Printed(); len(cells) != 2 || len(left) != 0 {
+		t.Errorf("%d pages are printed, %q are not; want 2", len(cells), left)
+	}
+}

@@ -191,14 +191,14 @@ func name(col, row int) string {
 	return fmt.Sprint(letters, row+1)
 }
 
-// shows reports whether anything of a sheet comes into a box. A way is looked at line by line, and a
-// text or a disc by its bounds.
+// shows reports whether anything of a sheet comes into a box, or lies along its edge, as a line at the very edge of a drawing
+// does. A way is looked at line by line, and a text or a disc by its bounds.
 func shows(s *plot.Sheet, b plot.Box) bool {
+	hair := plot.Point{X: 0.01, Y: 0.01}
+	b.Low, b.High = b.Low.Minus(hair), b.High.Plus(hair)
 	for k := range s.Shapes {
 		h := &s.Shapes[k]
-		bounds := h.Bounds()
-		bounds.High = bounds.High.Plus(plot.Point{X: 0.01, Y: 0.01})
-		if !bounds.Meets(b) {
+		if !h.Bounds().Meets(b) {
 			continue
 		}
 		if len(h.Way) == 0 {
