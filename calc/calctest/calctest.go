@@ -8,6 +8,7 @@ import (
 	"math"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"sync"
 	"testing"
@@ -284,6 +285,15 @@ func Laid(t testing.TB, name string) *sheet.Sheet {
 	s := calc.Complete(Load(t, name+".toml"), Catalogue(t), prior)
 	proposed.Store(name, s.Proposals)
 	return s
+}
+
+// Files are those of some files of testdata that a test goes through: all in the long form, and by default all but the large one, whole,
+// which takes longer to lay than the others together.
+func Files(names ...string) []string {
+	if shorttest.Long() {
+		return names
+	}
+	return slices.DeleteFunc(slices.Clone(names), func(name string) bool { return name == "whole" })
 }
 
 // proposed is the lay-ups of each file, by its name.

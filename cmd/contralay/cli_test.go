@@ -158,7 +158,7 @@ func TestPlan(t *testing.T) {
 		t.Errorf("exit %d; want 1 · 6 · 12 with 3 spares and no filler first:\n%s%s", o.code, o.out, o.err)
 	}
 
-	j := call(t, "", "plan", "16x22", "--spares", "3", "--json")
+	j := call(t, "", "plan", "16x22", "--spares", "3", "--effort", "1000", "--json")
 	var plans []object
 	if err := json.Unmarshal([]byte(j.out), &plans); err != nil {
 		t.Fatal(err)

@@ -38,6 +38,7 @@ func (f fault) Update(msg tea.Msg) (tea.Model, tea.Cmd) {
 // A fault in the program gives the terminal back and keeps the work.
 func TestFaultKeepsWorkAndTerminal(t *testing.T) {
 	shorttest.Turn(t)
+	t.Parallel()
 	dir, env := state(t)
 	name := copyOfExample(t)
 	cmd := exec.Command(os.Args[0], name)
@@ -63,6 +64,7 @@ func TestFaultKeepsWorkAndTerminal(t *testing.T) {
 // nothing at all is sent while nobody presses a key.
 func TestFewBytes(t *testing.T) {
 	shorttest.Turn(t)
+	t.Parallel()
 	s := start(t, 80, 24, nil, fileOf(t, "many.toml", manyWires()))
 	s.laid()
 	s.changed(enter)

@@ -9,6 +9,7 @@ import (
 
 	"contralay/model"
 	"contralay/model/file"
+	"contralay/model/shorttest"
 )
 
 // A pin table becomes a harness and a report in ten lines; what is there already is not
@@ -163,6 +164,7 @@ func TestCompareSpellings(t *testing.T) {
 // An independent list in a harness stops it where the two join otherwise, once for one
 // swap, and the ring-out sheet says what it was held against.
 func TestIndependentList(t *testing.T) {
+	shorttest.Turn(t)
 	loom := readFile(t, "../../testdata/example.toml")
 	name := fileOf(t, "loom.toml", loom)
 	r := call(t, "", "check", name)

@@ -11,6 +11,7 @@ import (
 	"contralay/calc"
 	"contralay/model/catalogue"
 	"contralay/model/file"
+	"contralay/model/shorttest"
 	"contralay/model/unit"
 	"contralay/ui/paper/figure"
 )
@@ -74,6 +75,7 @@ func optionRow(letter string) string { return `^[> ][ !?] [= ] ` + letter + `  `
 
 // A whole job with arrows, Enter, Backspace, digits, the point and + - alone.
 func TestWholeJob(t *testing.T) {
+	shorttest.Turn(t)
 	t.Parallel()
 	name := fileOf(t, "job.toml", unlaid())
 	before := readFile(t, name)
@@ -121,6 +123,7 @@ func TestWholeJob(t *testing.T) {
 
 	s.press(right)
 	s.see("SHEATH")
+	s.settle()
 	s.changed(down)
 	_, tube := hand(s.settle())
 	label := shelfLabel.FindString(tube)

@@ -183,6 +183,7 @@ func TestOutsideChange(t *testing.T) {
 
 // Without a journal, too, the key that saves does not write over what somebody else wrote.
 func TestOutsideChangeOnScreen(t *testing.T) {
+	shorttest.Turn(t)
 	t.Parallel()
 	name := copyOfExample(t)
 	s := start(t, 100, 30, []string{"XDG_STATE_HOME=" + fileOf(t, "a file", "")}, name)

@@ -64,6 +64,7 @@ func TestBurst(t *testing.T) {
 // Two hundred rows down in one write, as a held key or a fallen tool sends them.
 func TestFlood(t *testing.T) {
 	shorttest.Turn(t)
+	t.Parallel()
 	s := start(t, 100, 30, nil, copyOfExample(t))
 	s.see("WIRES")
 	s.press(strings.Repeat(down, 200) + strings.Repeat(up, 200) + strings.Repeat("jjxx", 40))
@@ -78,6 +79,7 @@ func TestFlood(t *testing.T) {
 
 func TestPasteOutsideField(t *testing.T) {
 	shorttest.Turn(t)
+	t.Parallel()
 	name := copyOfExample(t)
 	s := start(t, 100, 30, nil, name)
 	s.see("WIRES")
@@ -103,6 +105,8 @@ func TestPasteOutsideField(t *testing.T) {
 
 // Inside a field a paste is what it says, without what controls a terminal.
 func TestPasteInField(t *testing.T) {
+	shorttest.Turn(t)
+	t.Parallel()
 	s := start(t, 100, 30, nil, copyOfExample(t))
 	s.see("WIRES")
 	s.changed("7")
@@ -151,6 +155,7 @@ func TestSameKeyNeverDiscards(t *testing.T) {
 }
 
 func TestDiscard(t *testing.T) {
+	t.Parallel()
 	s, name := dirty(t)
 	s.press("q")
 	s.see("QUIT")
@@ -169,6 +174,7 @@ func TestDiscard(t *testing.T) {
 // Without a file the bench shows a demonstration, and nothing is written until it is
 // given a name.
 func TestDemonstration(t *testing.T) {
+	t.Parallel()
 	s := start(t, 100, 30, nil)
 	s.see("WIRES", "demonstration")
 	s.press("q")
@@ -198,6 +204,7 @@ func filesIn(t *testing.T, dir string) []string {
 // paste stay what they are.
 func TestEscThenKey(t *testing.T) {
 	shorttest.Turn(t)
+	t.Parallel()
 	s := start(t, 100, 30, nil, copyOfExample(t))
 	s.see("WIRES")
 	s.press("h")

@@ -6,6 +6,8 @@ import (
 	"path/filepath"
 	"strings"
 	"testing"
+
+	"contralay/model/shorttest"
 )
 
 func TestMisuse(t *testing.T) {
@@ -64,6 +66,7 @@ func TestMisuse(t *testing.T) {
 // Where there is no terminal the bench says what to use instead; nothing else
 // needs one.
 func TestWithoutTerminal(t *testing.T) {
+	shorttest.Turn(t)
 	for _, args := range [][]string{nil, {example}, {"--ascii"}, {"-"}, {example, "--colour", "always"}} {
 		callBuilt(t, args...).refused(t, 1, "check", "figures")
 	}

@@ -84,6 +84,7 @@ func TestStoppedWithUnsavedWork(t *testing.T) {
 // choice, whatever was done before.
 func TestStoppedWithoutWork(t *testing.T) {
 	shorttest.Turn(t)
+	t.Parallel()
 	dir, env := state(t)
 	name := copyOfExample(t)
 	s := start(t, 100, 30, []string{env}, name)
@@ -175,6 +176,7 @@ func TestWorkWithoutAFile(t *testing.T) {
 
 // A file that somebody else wrote is not written over by the key that saves.
 func TestFileChangedBySomebodyElse(t *testing.T) {
+	t.Parallel()
 	s, name := dirty(t)
 	theirs := strings.Replace(readFile(t, name), "revision = ", "revision = \"theirs\" # ", 1)
 	if err := os.WriteFile(name, []byte(theirs), 0o644); err != nil {
@@ -205,6 +207,7 @@ func TestFileChangedBySomebodyElse(t *testing.T) {
 // Two benches on one file: the second is told, and whoever saves last is asked.
 func TestTwoBenchesOnOneFile(t *testing.T) {
 	shorttest.Turn(t)
+	t.Parallel()
 	_, env := state(t)
 	a, name := dirty(t, env)
 	b := start(t, 100, 30, []string{env}, name)
@@ -225,6 +228,7 @@ func TestTwoBenchesOnOneFile(t *testing.T) {
 // saved elsewhere.
 func TestFolderGone(t *testing.T) {
 	shorttest.Turn(t)
+	t.Parallel()
 	s, name := dirty(t)
 	if err := os.RemoveAll(filepath.Dir(name)); err != nil {
 		t.Fatal(err)
@@ -247,6 +251,7 @@ func TestFolderGone(t *testing.T) {
 }
 
 func TestReadOnlyFolder(t *testing.T) {
+	t.Parallel()
 	if os.Getuid() == 0 {
 		t.Skip("nothing is read-only for root")
 	}
@@ -266,6 +271,7 @@ func TestReadOnlyFolder(t *testing.T) {
 // writes beside the harness, never over what an earlier one left there.
 func TestNoPlaceForAJournal(t *testing.T) {
 	shorttest.Turn(t)
+	t.Parallel()
 	blocked := fileOf(t, "a file", "")
 	name := copyOfExample(t)
 	for n, want := range []string{"loom.recovered.toml", "loom.recovered-2.toml"} {

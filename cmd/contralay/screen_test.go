@@ -18,6 +18,7 @@ import (
 // A terminal that answers nothing must not hold up the start: the terminal library
 // alone would wait five seconds for its background colour.
 func TestMuteTerminal(t *testing.T) {
+	t.Parallel()
 	const limit = 500 * time.Millisecond
 	best := time.Hour
 	for range 3 { // the best of three, so that a busy machine does not fail it
@@ -161,6 +162,7 @@ func TestNoColour(t *testing.T) {
 // the same. The section is left out, it is drawn finer in colour.
 func TestColourAddsNothing(t *testing.T) {
 	shorttest.Turn(t)
+	t.Parallel()
 	colour, plain := start(t, 100, 30, nil, example, "--colour", "always"), start(t, 100, 30, nil, example, "--colour", "never")
 	words := func(screen string) string {
 		lines := strings.Split(screen, "\n")
@@ -190,6 +192,7 @@ func TestColourAddsNothing(t *testing.T) {
 
 // What the bench refuses on a terminal is said plainly, before the screen is taken.
 func TestRefusedOnTerminal(t *testing.T) {
+	t.Parallel()
 	dir := t.TempDir()
 	bad := fileOf(t, "bad.toml", "format = 1\n[harness]\nname =\n")
 	for _, c := range []struct {

@@ -271,6 +271,7 @@ func readCSV(t *testing.T, name string) [][]string {
 // A save of a raised revision keeps the file of the one before beside it, whole, once.
 func TestRevisionIsKept(t *testing.T) {
 	shorttest.Turn(t)
+	t.Parallel()
 	_, env := state(t)
 	name := copyOfExample(t)
 	before := readFile(t, name)

@@ -195,10 +195,10 @@ func (s *terminal) laid() {
 	s.until("the lay-up", overLine.MatchString)
 }
 
-// changed presses keys and waits until the screen is another, once it stays as it is: what an earlier key changes late is no change.
+// changed presses keys and waits until the screen is another. What an earlier key changes late is a change, too: settle before it.
 func (s *terminal) changed(keys string) string {
 	s.t.Helper()
-	before := s.settle()
+	before := s.text()
 	s.press(keys)
 	return s.until("a change", func(screen string) bool { return screen != before })
 }

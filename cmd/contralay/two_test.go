@@ -8,6 +8,7 @@ import (
 	"testing"
 
 	"contralay/model/file"
+	"contralay/model/shorttest"
 )
 
 // wire is the wire that is to be cut, as the screen says it.
@@ -21,6 +22,7 @@ func wire(screen string) string {
 // ticked. One is killed; what it ticked is there. The other saves all of it, and nothing lies beside
 // the file but its .bak.
 func TestTwoBuildOneSerial(t *testing.T) {
+	shorttest.Turn(t)
 	t.Parallel()
 	name := fileOf(t, "loom.toml", nineteen())
 	open := func(who string) *terminal {

@@ -6,11 +6,13 @@ import (
 	"strings"
 	"testing"
 
+	"contralay/model/shorttest"
 	"contralay/ui/draw"
 )
 
 // The README's picture is the bench as it is: what it says and how it looks.
 func TestReadmePicture(t *testing.T) {
+	shorttest.Turn(t)
 	t.Chdir("../..")
 	have, err := os.ReadFile("testdata/bench.svg")
 	if err != nil {
@@ -41,6 +43,7 @@ func want120(p draw.Palette) want {
 // A size that is none and a file that is not there are refused; a screen of one size is drawn
 // in its cells, whatever it shows.
 func TestDraws(t *testing.T) {
+	shorttest.Turn(t)
 	t.Chdir("../..")
 	var out bytes.Buffer
 	if err := draws(&out, want{path: "nowhere.toml", width: 80, height: 24}); err == nil {

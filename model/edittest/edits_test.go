@@ -10,6 +10,7 @@ import (
 	"contralay/model"
 	"contralay/model/edittest"
 	"contralay/model/file"
+	"contralay/model/shorttest"
 )
 
 // edits is how many edits follow one another in each check: 2,000 in the hundred checks of an
@@ -65,13 +66,13 @@ func TestRandomEdits(t *testing.T) {
 	}
 	// A kind that needs two others before it may not come up in one round.
 	lacks := func(e edittest.Edit) bool { return made[e.Name] == 0 }
-	for round := 0; round < 20 && !t.Failed(); round++ {
-		if rapid.Check(t, edited); testing.Short() || !slices.ContainsFunc(edittest.Edits(), lacks) {
+	for round := 0; round < 6 && !t.Failed(); round++ {
+		if rapid.Check(t, edited); !shorttest.Long() || !slices.ContainsFunc(edittest.Edits(), lacks) {
 			break
 		}
 	}
-	if t.Failed() || testing.Short() {
-		return
+	if t.Failed() || !shorttest.Long() {
+		return // a few rounds need not meet every kind
 	}
 	all := 0
 	for _, e := range edittest.Edits() {

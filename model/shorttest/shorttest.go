@@ -16,7 +16,7 @@ import (
 func Long() bool { return os.Getenv("CONTRALAY_LONG") != "" }
 
 // rounds is how often each random test is tried in a default run. They are drawn anew in every run: many runs see much.
-const rounds = "15"
+const rounds = "12"
 
 // Rounds is how often something drawn is tried: a third of n by default, n times in the long form.
 func Rounds(n int) int {

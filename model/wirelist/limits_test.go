@@ -126,9 +126,9 @@ func TestManyRows(t *testing.T) {
 	if testing.Short() {
 		t.Skip("the race detector takes ten times as long")
 	}
-	rows, most := 5_000, uint64(64) // MB
+	rows, most := 2_000, uint64(30) // MB
 	if shorttest.Long() {
-		rows, most = 4*rows, 4*most
+		rows, most = 20_000, 256
 	}
 	for _, c := range []struct {
 		file string

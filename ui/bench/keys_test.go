@@ -9,6 +9,7 @@ import (
 	"github.com/google/go-cmp/cmp"
 
 	"contralay/model/file"
+	"contralay/model/shorttest"
 	"contralay/ui/bench"
 	"contralay/ui/bench/benchtest"
 	"contralay/ui/bench/desk"
@@ -126,6 +127,7 @@ func TestSaveFailsLoudlyAndKeepsWork(t *testing.T) {
 }
 
 func TestBarIsShortAndLive(t *testing.T) {
+	shorttest.Turn(t)
 	for name := range benchtest.EveryScreen {
 		m := benchtest.OpenAt(t, "example.toml", name)
 		p := m.Page(m.ListWidth())

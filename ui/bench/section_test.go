@@ -116,6 +116,7 @@ func TestWaysOfColouring(t *testing.T) {
 // At Layers the layer of the row in hand carries its numbers, all of them, at 80×24 too; among
 // wires, the wire in hand and the two beside it.
 func TestWhatIsInHandIsNumbered(t *testing.T) {
+	shorttest.Turn(t)
 	for _, size := range [][2]int{{80, 24}, {120, 40}} {
 		m := coloured(t, size[0], size[1])
 		benchtest.Press(m, "right")

@@ -4,6 +4,7 @@ import (
 	"strings"
 	"testing"
 
+	"contralay/model/shorttest"
 	"contralay/ui/bench/benchtest"
 	"contralay/ui/draw"
 )
@@ -11,6 +12,7 @@ import (
 // Every screen in ASCII has plain characters alone, with its colours and without: the codes of those are all that
 // stands between.
 func TestASCIIOnly(t *testing.T) {
+	shorttest.Turn(t)
 	for name := range benchtest.EveryScreen {
 		m := benchtest.OpenAt(t, "example.toml", name)
 		for _, c := range []struct {

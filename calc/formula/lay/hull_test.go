@@ -3,6 +3,8 @@ package lay
 import (
 	"math"
 	"testing"
+
+	"contralay/model/shorttest"
 )
 
 // cauchy is the length of a convex hull as the integral of its support function
@@ -64,7 +66,7 @@ func TestHullOfAny(t *testing.T) {
 // support. Rings are full, loose, of one to twelve, lumpy and with lost wires.
 func TestRingHull(t *testing.T) {
 	rng := newRand(29)
-	for k := range 250 {
+	for k := range shorttest.Rounds(250) {
 		d := rng.sizes(1+k%12, []float64{0.15, 0.6, 0.9}[k%3], []float64{3, 3, 1.2}[k%3])
 		bed := rng.between(0.5, 8)
 		stand := bed / 2 * rng.between(1, 1.15)

@@ -117,7 +117,7 @@ func ticked(s *sheet.Sheet) *model.Harness {
 // Nothing differs from what was built a moment ago, nor once it was saved and loaded; nothing is
 // said of it. Every step of the run has its record, and every record its step.
 func TestBuiltIsAsTheSheet(t *testing.T) {
-	for _, name := range []string{"demo", "whole", "feeds", "example", ""} {
+	for _, name := range calctest.Files("demo", "whole", "feeds", "example", "") {
 		var s *sheet.Sheet
 		if name == "" {
 			s = calctest.Built(t, text())

@@ -15,7 +15,7 @@ import (
 // or its unit. Counted a second time over the wires of each example, with one wire hung elsewhere.
 func TestHasASayInBySecondCount(t *testing.T) {
 	units := 0
-	for _, name := range []string{"demo", "whole", "example"} {
+	for _, name := range calctest.Files("demo", "whole", "example") {
 		prior := calc.Build(calctest.Load(t, name+".toml"), calctest.Catalogue(t), nil)
 		last := len(prior.H.Wires) - 1
 		h := prior.H.EditWire(last, func(w *model.Wire) { w.To, w.From = prior.H.Wires[0].To, prior.H.Wires[0].From })

@@ -192,7 +192,7 @@ func TestBeyondByWalking(t *testing.T) {
 	for seed := range uint64(30) {
 		check(fmt.Sprint("seed ", seed), calctest.Built(t, wandering(rand.New(rand.NewPCG(seed, 9)))))
 	}
-	for _, name := range []string{"demo", "whole", "trunk"} {
+	for _, name := range calctest.Files("demo", "whole", "trunk") {
 		check(name, calctest.Laid(t, name))
 	}
 	if walked < 1000 {

@@ -14,6 +14,7 @@ import (
 	"contralay/calc/phase/planning"
 	"contralay/calc/sheet"
 	"contralay/model"
+	"contralay/model/shorttest"
 	"contralay/model/unit"
 )
 
@@ -51,7 +52,7 @@ func TestSearchOfABranch(t *testing.T) {
 	}
 	one, other := planning.Begin(s, 0), planning.Begin(s, 0)
 	was := once.Options[0].Cost
-	for k := range 30 {
+	for k := range shorttest.Rounds(30) {
 		one.Run(20_000)
 		other.Run(20_000)
 		p := one.Proposal()

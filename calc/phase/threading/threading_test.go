@@ -19,7 +19,7 @@ import (
 // Whatever is threaded never has to pass something larger than its supplied bore, or the
 // sheet says so; every sheath, boot and end stands in the list once.
 func TestThreadingFits(t *testing.T) {
-	for _, name := range []string{"demo", "whole", "feeds", "trunk", "example"} {
+	for _, name := range calctest.Files("demo", "whole", "feeds", "trunk", "example") {
 		s := calctest.Laid(t, name)
 		n := map[string]int{}
 		for _, th := range threading.Threading(s) {

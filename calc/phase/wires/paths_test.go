@@ -10,7 +10,7 @@ import (
 // The tree is walked once through, from the termination with the most wires, each
 // branch after the one it hangs on.
 func TestWalked(t *testing.T) {
-	for _, name := range []string{"demo", "whole", "example", "feeds"} {
+	for _, name := range calctest.Files("demo", "whole", "example", "feeds") {
 		s := calctest.Laid(t, name)
 		reached := map[string]bool{}
 		seen := map[int]bool{}

@@ -140,7 +140,7 @@ func TestSmallLoomByHand(t *testing.T) {
 // The drawn line of every branch of the demonstration and of the whole vehicle is as long as the file
 // says, by chords of which none is a ten thousandth of a millimetre off; none crosses another.
 func TestDrawnLengthsAreThoseOfTheFile(t *testing.T) {
-	for _, name := range []string{"demo", "whole", "example", "feeds"} {
+	for _, name := range calctest.Files("demo", "whole", "example", "feeds") {
 		s := calctest.Laid(t, name)
 		d := drawing.Of(s)
 		for i, b := range d.Branches {

@@ -50,7 +50,7 @@ func TestStationsOverABreak(t *testing.T) {
 // its ends lie at
 // its places, so that branches meet; what belongs to a station lies there.
 func TestDrawingKeepsToLengths(t *testing.T) {
-	for _, name := range []string{"demo", "whole", "trunk", "feeds", "example", "every-key"} {
+	for _, name := range calctest.Files("demo", "whole", "trunk", "feeds", "example", "every-key") {
 		s := calc.Build(calctest.Load(t, name+".toml"), calctest.Catalogue(t), nil) // of a branch that waits for a lay-up no OD is known
 		d := drawing.Of(s)
 		places := map[string][]outline.Point{}

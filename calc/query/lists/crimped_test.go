@@ -62,7 +62,7 @@ func TestPullStands(t *testing.T) {
 		math.Abs(float64(r.PullN)-89) > 0.5 {
 		t.Errorf("%+v", r)
 	}
-	for _, name := range []string{"demo", "whole"} {
+	for _, name := range calctest.Files("demo", "whole") {
 		for _, r := range lists.CrimpList(calc.Build(calctest.Load(t, name+".toml"), calctest.Catalogue(t), nil)) {
 			if r.PullN > 0 && (r.PullBy.Standing == "" || r.PullBy.Source == "") {
 				t.Errorf("%s: %+v pulls by nobody's word", name, r)

@@ -11,7 +11,7 @@ import (
 // What is cut is what is needed: every wire with a length once, longest first within its
 // reel, and the reels sum to the wire of the loom.
 func TestCutList(t *testing.T) {
-	for _, name := range []string{"demo", "whole", "example", "feeds"} {
+	for _, name := range calctest.Files("demo", "whole", "example", "feeds") {
 		s := calctest.Laid(t, name)
 		seen := map[int]int{}
 		need := unit.Millimetre(0)

@@ -146,7 +146,7 @@ func names(s *sheet.Sheet, wires []int) string {
 // net of n cavities takes n − 1 tests, one of a single cavity takes one. The demonstration was counted by
 // hand as well: 40 nets and 57 tests, and the shield.
 func TestEachNetCounted(t *testing.T) {
-	for _, name := range []string{"demo", "whole", "feeds", "example", "trunk", "built-up"} {
+	for _, name := range calctest.Files("demo", "whole", "feeds", "example", "trunk", "built-up") {
 		s := calctest.Laid(t, name)
 		root := map[string]string{}
 		var find func(string) string

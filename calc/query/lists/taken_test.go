@@ -245,7 +245,7 @@ func TestBillOfWoundTape(t *testing.T) {
 
 // Tubes are those of the threading that are not wound; every branch weighs its bundle and its covers, and says how many it cannot weigh.
 func TestTubesAndMasses(t *testing.T) {
-	for _, name := range []string{"demo", "whole", "example", "feeds"} {
+	for _, name := range calctest.Files("demo", "whole", "example", "feeds") {
 		s := calc.Build(calctest.Load(t, name+".toml"), calctest.Catalogue(t), nil)
 		var want []lists.TubeRow
 		for _, p := range threading.Threading(s) {

@@ -20,7 +20,7 @@ import (
 // Spares that stand in, and ends that could take more, are counted a second time from the file of each example.
 func TestSubstitutesAndPairingsBySecondCount(t *testing.T) {
 	met := 0
-	for _, name := range []string{"demo", "whole", "example"} {
+	for _, name := range calctest.Files("demo", "whole", "example") {
 		s := calc.Build(calctest.Load(t, name+".toml"), calctest.Catalogue(t), nil)
 		term := func(end string) string { id, _, _ := strings.Cut(end, ":"); return id }
 		isTerm := func(id string) bool { _, ok := s.Index.Termination[id]; return ok }

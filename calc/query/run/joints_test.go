@@ -95,7 +95,7 @@ func TestDrainSpliceBeforeItsLayer(t *testing.T) {
 // Nothing is shrunk until it has been rung out with its contacts in, and every splice is
 // made once, wherever the laying starts.
 func TestPinnedBeforeTheFirstShrink(t *testing.T) {
-	for _, name := range []string{"demo", "whole", "feeds", "example", "trunk"} {
+	for _, name := range calctest.Files("demo", "whole", "feeds", "example", "trunk") {
 		s := calctest.Laid(t, name)
 		pinned, pins, joins := -1, 0, map[string]int{}
 		for k, r := range runquery.Run(s) {

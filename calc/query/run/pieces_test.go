@@ -282,7 +282,7 @@ func TestKindsOfTest(t *testing.T) {
 
 // Where a wire goes beyond a branch is found a second time by walking from its from end along its way.
 func TestAwayByWalking(t *testing.T) {
-	for _, name := range []string{"demo", "whole", "trunk", "example"} {
+	for _, name := range calctest.Files("demo", "whole", "trunk", "example") {
 		s := calc.Build(calctest.Load(t, name+".toml"), calctest.Catalogue(t), nil)
 		for k := range s.H.Wires {
 			w := &s.H.Wires[k]

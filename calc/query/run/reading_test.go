@@ -67,7 +67,7 @@ func TestReadingAndSheath(t *testing.T) {
 // Every step of a run has a key of its own, everything of the harness has its step, holds
 // stand between what they part, and nothing is shrunk before it is threaded on.
 func TestRunIsWhole(t *testing.T) {
-	for _, name := range []string{"demo", "whole", "feeds", "example"} {
+	for _, name := range calctest.Files("demo", "whole", "feeds", "example") {
 		s := calctest.Laid(t, name)
 		h := runquery.Written(s)
 		n := calc.Build(h, s.Base, s)

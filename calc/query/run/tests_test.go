@@ -14,7 +14,7 @@ import (
 // Every net is rung out once, from its first end to each other: told by joining the ends of wires and
 // splices from the file itself.
 func TestEachNetOnce(t *testing.T) {
-	for _, name := range []string{"demo", "whole", "feeds", "example"} {
+	for _, name := range calctest.Files("demo", "whole", "feeds", "example") {
 		s := calctest.Laid(t, name)
 		root := map[string]string{}
 		find := func(e string) string {

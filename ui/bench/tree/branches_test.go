@@ -8,12 +8,14 @@ import (
 
 	"contralay/calc/phase/planning"
 	"contralay/model"
+	"contralay/model/shorttest"
 	"contralay/ui/bench/benchtest"
 )
 
 // The tree is made at the bench: a leg on a breakout, a branch split, a length typed;
 // each undone by one key.
 func TestTreeByKeys(t *testing.T) {
+	shorttest.Turn(t)
 	m := benchtest.OpenAt(t, "demo.toml", "branches")
 	was := m.H
 	benchtest.GoTo(t, m, "@R1 to J2", "+", "@a bare leg", "enter", "1", "2", "0", "enter")

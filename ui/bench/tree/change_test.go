@@ -31,6 +31,7 @@ func undone(t *testing.T, m *desk.Model, was *model.Harness) {
 // Lengths are typed one after the other: the cursor goes to the next branch by itself, over the
 // rows of breakouts.
 func TestLengthsOneAfterTheOther(t *testing.T) {
+	shorttest.Turn(t)
 	m := benchtest.OpenAt(t, "demo.toml", "branches")
 	benchtest.GoTo(t, m, "@L1 to INJ1", "2", "1", "0", "enter", "2", "3", "0", "enter", "2", "5", "0", "enter", "2", "7", "0", "enter",
 		"9", "5", "enter", "8", "1", "enter")
@@ -176,6 +177,7 @@ func branchAt(h *model.Harness, id string) int {
 
 // What was split is joined again by one key, and a locked lay-up may be renamed.
 func TestJoinAndRenameByKeys(t *testing.T) {
+	shorttest.Turn(t)
 	m := benchtest.OpenAt(t, "demo.toml", "branches")
 	benchtest.GoTo(t, m, "@T1 to J1", "-", "@split", "enter", "enter", "@T1 to", "-", "@join", "enter")
 	if m.Trouble || m.H.Branches[0].LengthMM != 560 || m.H.Branches[0].To != "J1" || m.Top() != tree.BranchesKind {

@@ -35,6 +35,7 @@ func rowOf(t *testing.T, m *desk.Model, key string) desk.Row {
 
 // Where another screen changes a value too, both call it the same.
 func TestWordsAreThoseOfOtherScreens(t *testing.T) {
+	shorttest.Turn(t)
 	reached := map[string]*desk.Model{} // they are only read
 	for _, c := range []struct {
 		file, screen, table, key, row string
@@ -174,6 +175,7 @@ func locks(table, key string) bool {
 
 // What a number cannot be is refused: it says what is allowed, and nothing changes.
 func TestRefusedByKeys(t *testing.T) {
+	shorttest.Turn(t)
 	m := benchtest.Open(t, "every-key.toml")
 	refusals := 0
 	eachTable(func(table schema.Table) {

@@ -57,6 +57,7 @@ func TestCapASpare(t *testing.T) {
 
 // One more like a capped spare is capped where that is.
 func TestOneMoreLikeACappedSpare(t *testing.T) {
+	shorttest.Turn(t)
 	m := benchtest.Open(t, "demo.toml")
 	k := slices.IndexFunc(m.H.Wires, func(w model.Wire) bool { return w.Role.V == "spare" && w.To.V != "" })
 	id := m.H.Wires[k].ID

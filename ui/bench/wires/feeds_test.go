@@ -16,6 +16,7 @@ import (
 // The list of the Wires step keeps the file's order; behind its first row the same
 // wires stand worst first, and Enter opens one.
 func TestWorstFirst(t *testing.T) {
+	shorttest.Turn(t)
 	m := benchtest.OpenAt(t, "demo.toml", "worst first")
 	last := 10.0
 	seen := 0

@@ -169,6 +169,7 @@ func onDiscShare(col, row int, d draw.Disc, f field) float64 {
 // more. No number lies on another or against it; on a disc, more than half of each of its cells is
 // the disc; round the drawing, no cell is on any disc.
 func TestEveryNumberHasItsPlace(t *testing.T) {
+	shorttest.Turn(t)
 	for _, n := range every(t) {
 		for _, layer := range layersOf(n.s) {
 			s := inHand(n.s, layer)
@@ -258,6 +259,7 @@ func ratio(a, b draw.Colour) float64 {
 // A number on its disc has a contrast of 4.5 : 1 and more (WCAG 2.1, 1.4.3) for every colour of
 // insulation with every stripe, on every terminal with colours, as they are written to it.
 func TestNumbersAreRead(t *testing.T) {
+	shorttest.Turn(t)
 	if got := ratio(draw.Black, draw.White); math.Abs(got-21) > 1e-9 {
 		t.Fatalf("black on white is %.3f", got)
 	}

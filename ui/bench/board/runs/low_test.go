@@ -16,6 +16,7 @@ import (
 // On the lowest screen, too, a piece that is laid has its neighbours, and the tracer that one starts with
 // it at the key; nothing is scrolled for that.
 func TestLowScreenHasNeighbours(t *testing.T) {
+	shorttest.Turn(t)
 	m := runOf(t, "demo.toml", run.CutStep)
 	benchtest.Size(m, 40, 12)
 	tracers, looked := 0, 0

@@ -265,6 +265,7 @@ func TestDeviationsBelong(t *testing.T) {
 
 // The end of a run lists every open point, and Enter goes to the step where one is settled.
 func TestEndListsOpenPoints(t *testing.T) {
+	shorttest.Turn(t)
 	m := runOf(t, "example.toml", run.LayStep)
 	benchtest.Press(m, "5", "3", "enter", "esc")
 	goOn(t, m, func() bool { return runs.At(m) == len(runs.RunSteps(m)) })
