@@ -31,7 +31,7 @@ func bothSides(l *look) []shape.Column {
 			sides[s] = append(sides[s], i)
 			continue
 		}
-		if l.EndsInPin(c.Head) || c.Field == name.FieldPin {
+		if l.EndsInPin(c.Head) || c.Field == name.FieldPin || saysPassage(c.Head) { // "Bulkhead" alone heads its ways
 			if pin >= 0 || !p.Unique() || !p.Most(p.Cavities) {
 				return nil
 			}
@@ -47,7 +47,7 @@ func bothSides(l *look) []shape.Column {
 			end, cavity = name.FieldTo, name.FieldToPin
 		}
 		switch {
-		case len(of) == 1 && (l.wholeEnds(of[0]) || l.holdsDevices(of[0])):
+		case len(of) == 1 && (l.wholeEnds(of[0]) || l.holdsThings(of[0])):
 			cols[of[0]].Field, cols[of[0]].Of = end, ""
 		case len(of) == 2 && of[1] == of[0]+1 && l.EndsInPin(cols[of[1]].Head) && !l.EndsInPin(cols[of[0]].Head):
 			cols[of[0]].Field, cols[of[1]].Field = end, cavity
@@ -65,7 +65,7 @@ func bothSides(l *look) []shape.Column {
 		}
 	}
 	cols[pin].Field, cols[pin].Of = name.FieldVia, ""
-	if device := passageOf(cols[pin].Head); name.IsDesignator(device) {
+	if device := passageOf(cols[pin].Head); name.IsDesignator(device) || saysPassage(device) && l.Titled() == "" {
 		cols[pin].Of = device
 	}
 	return cols

@@ -15,19 +15,6 @@ var sides = [][2]string{
 	{"inside", "engine bay"}, {"inside device", "outside device"}, {"inside to", "outside to"},
 }
 
-// AreSides reports whether two folded headings are words for the two sides of a wall; swapped where the far one is the first.
-func AreSides(a, b string) (swapped, ok bool) {
-	for _, s := range sides {
-		switch {
-		case a == s[0] && b == s[1]:
-			return false, true
-		case a == s[1] && b == s[0]:
-			return true, true
-		}
-	}
-	return false, false
-}
-
 // SideOfWall is 0 where a heading begins or ends with a word for the near side of a wall, 1 where with one for the far side, −1 for
 // neither: "Inside (terminal)", "Outside plug", "Stecker außen".
 func SideOfWall(head string) int {
