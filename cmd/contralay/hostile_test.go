@@ -85,7 +85,6 @@ func loomWith(t *testing.T, note string) string {
 // Whatever a harness, a list and their files are called and hold, no command passes it on: not
 // what it prints, not what it refuses, not what it writes.
 func TestNoCommandPassesOnWhatATerminalObeys(t *testing.T) {
-	shorttest.Turn(t)
 	t.Parallel()
 	for _, h := range shorttest.Some(togetherHostile()) {
 		dir := t.TempDir()
