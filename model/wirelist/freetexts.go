@@ -23,7 +23,8 @@ func takeFree(im *draft.Importer, t *table.Table, b *shape.Block, from int) {
 		return
 	}
 	last := b.Rows[len(b.Rows)-1].Line
-	for _, r := range t.Rows {
+	first := slices.IndexFunc(t.Rows, func(r table.Row) bool { return r.Line >= b.Rows[0].Line })
+	for _, r := range t.Rows[max(0, first):] {
 		_, text := r.Filled()
 		var all []string
 		for sentence := range strings.SplitSeq(text, ". ") {
@@ -32,7 +33,7 @@ func takeFree(im *draft.Importer, t *table.Table, b *shape.Block, from int) {
 		switch {
 		case r.Line > last && (!shape.IsText(r) || r.Level > 0 || !strings.HasSuffix(strings.TrimSpace(text), ".") && all == nil):
 			return // what stands further down is of something else
-		case r.Line < b.Rows[0].Line || !shape.IsText(r) || len(all) == 0:
+		case !shape.IsText(r) || len(all) == 0:
 			continue
 		}
 		at := table.Place{File: t.File, Sheet: t.Sheet, Row: r.Line}

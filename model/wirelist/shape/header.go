@@ -98,10 +98,13 @@ func (h Headings) header(r table.Row) (cols []Column, lang string, ok bool) {
 			}
 		}
 	}
-	if h.devicePins(cols) {
+	if weak[name.FieldFrom] && weak[name.FieldTo] {
 		strong, keys = strong+2, keys+1
 	}
-	if weak[name.FieldFrom] && weak[name.FieldTo] {
+	if strong < 2 && !slices.ContainsFunc(cols, func(c Column) bool { return h.Words[endsWith(c.Head)].Field == name.FieldPin }) {
+		return nil, "", false // most rows: nothing could make up for it
+	}
+	if h.devicePins(cols) {
 		strong, keys = strong+2, keys+1
 	}
 	if filled < 2 || strong < 2 || keys == 0 && !weak[name.FieldNumber] || 2*(strong+len(weak)) < filled {

@@ -5,6 +5,7 @@ import (
 
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/words"
 )
 
 // misspelt gives the columns of a row of headings that nobody knows the meaning of the known word that they are one slip of the
@@ -24,7 +25,7 @@ func (h Headings) misspelt(cols []Column) {
 		var found name.Field
 		several := false
 		for word, m := range h.Words {
-			if len(word) < least || strings.Contains(word, " ") || !isOneSlip(f, word) || m.Weak {
+			if len(word) < least || strings.Contains(word, " ") || !words.IsOneSlip(f, word) || m.Weak {
 				continue
 			}
 			several = several || found != "" && found != m.Field
@@ -36,23 +37,4 @@ func (h Headings) misspelt(cols []Column) {
 		c.Field, c.Misspelt = found, true
 		unitOf([]string{map[name.Field]string{name.FieldGauge: "gauge"}[found]}, c)
 	}
-}
-
-// isOneSlip reports whether two words differ by one letter, or by two beside each other that changed places; an s at the end is
-// no slip.
-func isOneSlip(a, b string) bool {
-	if len(a) > len(b) {
-		a, b = b, a
-	}
-	if a == b || len(b)-len(a) > 1 || a+"s" == b || a[0] != b[0] {
-		return false
-	}
-	i := 0
-	for i < len(a) && a[i] == b[i] {
-		i++
-	}
-	if len(a) < len(b) {
-		return a[i:] == b[i+1:]
-	}
-	return a[i+1:] == b[i+1:] || i+1 < len(a) && a[i] == b[i+1] && a[i+1] == b[i] && a[i+2:] == b[i+2:]
 }

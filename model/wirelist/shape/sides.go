@@ -20,11 +20,7 @@ func (h Headings) devicePins(cols []Column) bool {
 		return false // said already
 	}
 	for i, c := range cols {
-		w := name.Words(name.WithoutBrackets(table.Fold(c.Head)))
-		last := ""
-		if len(w) > 1 && len(w) < 5 && strings.Trim(w[0], "0123456789") != "" && !strings.Contains(c.Head, ",") {
-			last = w[len(w)-1]
-		}
+		last := endsWith(c.Head)
 		switch {
 		case c.Given, c.Alias, c.Headed, name.StateOf(c.Head) != name.Used: // "spare way" is a cell
 		case (c.Field == name.FieldKeep || c.Of != "") && c.Field != name.FieldVia && h.Words[last].Field == name.FieldPin:
@@ -70,6 +66,15 @@ func (h Headings) devicePins(cols []Column) bool {
 	}
 	h.devicesBeside(cols)
 	return true
+}
+
+// endsWith is the last of the two to four words of a heading, which those before may be the device of: "pin" of "ECU pin"; "" of others.
+func endsWith(head string) string {
+	w := name.Words(name.WithoutBrackets(table.Fold(head)))
+	if len(w) > 1 && len(w) < 5 && strings.Trim(w[0], "0123456789") != "" && !strings.Contains(head, ",") {
+		return w[len(w)-1]
+	}
+	return ""
 }
 
 // IsShortOf reports whether the heading of some cavities begins with that of a column of devices, or with three letters of it or

@@ -18,24 +18,20 @@ func Rows(h shape.Headings, t *table.Table) []table.Row {
 		return t.Rows
 	}
 	rows := t.Rows
-	for i := range rows {
-		if i+1 < len(rows) && !h.IsHead(rows[i]) && isHead(h, rows[i+1]) {
-			if text := inPairs(rows[i]); text != "" {
-				if &rows[0] == &t.Rows[0] {
-					rows = slices.Clone(rows)
-				}
-				rows[i].Cells = []string{text}
-				continue
-			}
-		}
-		if i+1 >= len(rows) || !isTitle(rows[i], isOfOne(h, rows[i+1])) || !isHead(h, rows[i+1]) ||
-			i > 0 && rows[i].Line == rows[i-1].Line+1 && !shape.IsText(rows[i-1]) {
+	for i := range max(0, len(rows)-1) { // what a row says is asked before whether the next is headings, which takes longer
+		text := inPairs(rows[i])
+		switch below := rows[i+1]; {
+		case text != "" && !h.IsHead(rows[i]) && isHead(h, below):
+		case !isTitle(rows[i], true) || !isTitle(rows[i], isOfOne(h, below)) || !isHead(h, below) ||
+			i > 0 && rows[i].Line == rows[i-1].Line+1 && !shape.IsText(rows[i-1]):
 			continue
+		default:
+			text = rows[i].Cells[0] + " " + rows[i].Cells[1]
 		}
 		if &rows[0] == &t.Rows[0] {
 			rows = slices.Clone(rows)
 		}
-		rows[i].Cells = []string{rows[i].Cells[0] + " " + rows[i].Cells[1]}
+		rows[i].Cells = []string{text}
 	}
 	return rows
 }
