@@ -260,7 +260,7 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int
 		wide = saidonce.Overall(t, blocksOf(wires), wires[0].Block.Mark)
 		saidonce.Default(im, t, wires[0].Block.Mark, wires[0].Reading().Block.Lang)
 		told = saidonce.ToldIn(im, t, wires[0].Block.Mark)
-		saySplices(im, t)
+		saySplices(im, h, t)
 	}
 	im.Squares = column.Squares(blocksOf(wires))
 	for _, f := range wires {
@@ -301,8 +301,8 @@ func numbered(over []table.Row) (rows []table.Row) {
 }
 
 // saySplices says of the headings of splices that what they say is of the legs below them.
-func saySplices(im *draft.Importer, t *table.Table) {
-	_, legs := runline.Legs(t.Rows)
+func saySplices(im *draft.Importer, h shape.Headings, t *table.Table) {
+	_, legs := runline.Legs(t.Rows, h.IsHead)
 	for _, r := range t.Rows {
 		if l, is := legs[r.Line]; is && l.Splice == "" {
 			im.Say(report.Note, "heading of a splice", table.Place{File: t.File, Sheet: t.Sheet, Row: r.Line}, shape.RowText(r.Cells),

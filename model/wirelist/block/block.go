@@ -66,7 +66,7 @@ func Find(h shape.Headings, t table.Table) (all []Block, over []table.Row) {
 			}
 		}
 		var legs map[int]runline.Leg
-		band.Rows, legs = runline.Legs(band.Rows)
+		band.Rows, legs = runline.Legs(band.Rows, h.IsHead)
 		made, heads := grid.Apart(h, &band)
 		if heads != nil {
 			band.Rows = made

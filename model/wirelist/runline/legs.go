@@ -16,16 +16,27 @@ import (
 //	   trunk   CTRL-8     420
 //	   leg     THR-1      1150
 
+// mostAbove is how many rows are looked through for headings: a title or two may stand over them.
+const mostAbove = 3
+
 // Leg is one leg of a splice: a wire from it to a far end. That of a heading is empty.
 type Leg struct {
 	Splice, End, Signal, Colour, Size, Note, Length string
 }
 
 // Legs finds the splices of a sheet and their legs, two or more of each, by the numbers of their lines. These rows are one text each.
-func Legs(rows []table.Row) (out []table.Row, legs map[int]Leg) {
+// A row of values below headings, "S1 | INJ1:1 | red", is a wire from the splice.
+func Legs(rows []table.Row, isHead func(table.Row) bool) (out []table.Row, legs map[int]Leg) {
+	top := 0 // of the rows that stand without a gap
 	for i := 0; i < len(rows); i++ {
+		if i > 0 && rows[i].Line > rows[i-1].Line+1 {
+			top = i
+		}
 		head, ok := spliceHead(rows[i])
 		if !ok {
+			continue
+		}
+		if n, _ := rows[i].Filled(); n > 2 && slices.ContainsFunc(rows[top:min(top+mostAbove, i)], isHead) {
 			continue
 		}
 		var found []Leg
