@@ -5,6 +5,7 @@ import (
 
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
+	"contralay/model/wirelist/words"
 )
 
 // IsBracket reports whether a text is nothing but signs that are drawn beside rows to join
@@ -13,9 +14,13 @@ func IsBracket(text string) bool {
 	return strings.Trim(text, "┐┘│├┤┌└─┼╮╯╭╰{}[]()⎫⎬⎭⎧⎨⎩⎤⎦⎡⎣|/<>") == ""
 }
 
-// YesOrNo reads a mark in a column that asks a question: "yes", "no", or "" for anything else.
+// YesOrNo reads a mark in a column that asks a question: "yes", "no", or "" for anything else. "Single" in a column of cables is no.
 func YesOrNo(text string) string {
-	switch strings.Trim(table.Fold(text), " .") {
+	bare := strings.Trim(table.Fold(text), " .")
+	if words.IsNoCable(bare) {
+		return "no"
+	}
+	switch bare {
 	case "y", "yes", "x", "ja", "j", "oui", "si", "s", "true":
 		return "yes"
 	case "n", "no", "nein", "non", "false", "none", "keine", "aucun", "n/a", "n.a":

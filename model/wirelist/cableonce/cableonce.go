@@ -6,6 +6,7 @@ import (
 	"slices"
 	"strconv"
 
+	"contralay/model/wirelist/cable"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
@@ -22,28 +23,34 @@ import (
 //	M2    | 1    | live
 //	single wires, no cable:
 //	      | red  | lamp
-func Named(rows []table.Row, cable int, ofCores bool) (out []table.Row, ok bool) {
+//
+// A cable that is called "single" is none either.
+func Named(rows []table.Row, at int, ofCores bool) (out []table.Row, ok bool) {
 	out = slices.Clone(rows)
-	c := cores{counts: true, kinds: true}
+	c := cores{counts: true, kinds: true, cables: map[string]bool{}}
 	for k, r := range rows {
-		if shape.IsText(r) || cable+1 >= len(r.Cells) {
+		if shape.IsText(r) || at+1 >= len(r.Cells) {
 			if _, text := r.Filled(); words.SaysNoCable(table.Fold(text)) {
 				c.of, c.loose = "", true
 			}
 			continue
 		}
-		if c.loose && value.IsNothing(r.Cells[cable]) {
+		if cable.YesOrNo(r.Cells[at]) == "no" {
+			c.of, c.loose = "", true
 			continue
 		}
-		if of := c.next(r.Cells[cable], table.Fold(r.Cells[cable+1])); of != "" {
+		if c.loose && value.IsNothing(r.Cells[at]) {
+			continue
+		}
+		if of := c.next(r.Cells[at], table.Fold(r.Cells[at+1])); of != "" {
 			out[k].Cells = slices.Clone(r.Cells)
-			out[k].Cells[cable] = of
+			out[k].Cells[at] = of
 		}
 		if !c.counts && !c.kinds {
 			return rows, false
 		}
 	}
-	if c.filled == 0 || !c.counts && (c.named < 2 || !ofCores) {
+	if c.filled == 0 || 10*len(c.cables) < 9*c.named || !c.counts && (c.named < 2 || !ofCores) {
 		return rows, false
 	}
 	return out, true
@@ -56,18 +63,19 @@ type cores struct {
 	loose         bool            // what follows is in no cable
 	first         string          // the core that the first cable begins with
 	last          int             // the number of the core above
-	named, filled int             // rows that name their cable, and those that do not
-	counts, kinds bool            // the cores are numbered on; they are of other kinds, none twice in a cable
+	cables        map[string]bool
+	named, filled int  // rows that name their cable, and those that do not
+	counts, kinds bool // the cores are numbered on; they are of other kinds, none twice in a cable
 }
 
 // next takes in the cable and the core of a row, and gives the cable of a row that names none.
-func (c *cores) next(cable, core string) (of string) {
+func (c *cores) next(called, core string) (of string) {
 	n, err := strconv.Atoi(core)
 	c.counts = c.counts && err == nil
 	switch {
-	case value.IsDitto(cable):
-	case cable != "":
-		c.of, c.seen, c.loose = cable, map[string]bool{}, false
+	case value.IsDitto(called):
+	case called != "":
+		c.of, c.seen, c.loose, c.cables[called] = called, map[string]bool{}, false, true
 		if c.named++; c.named == 1 {
 			c.first = core
 		}
