@@ -105,8 +105,8 @@ var leads = map[string][]string{"tree": {"ends"}, "board/runs/others": {"board/r
 
 // lists are the parts of the reader of lists, the lowest first: each may use those before it.
 var lists = []string{"comment", "columned", "table", "strands", "squareword", "value", "report", "prose", "cable", "freeword",
-	"stripname", "name", "nameaside", "freesaid", "signoff", "words", "printed", "endtext", "sentence", "sidehead", "shape", "tail", "cablelines", "cableonce", "corecells",
-	"column", "fuseways", "doubt", "cableheads", "pads", "arrow", "point", "runline", "padlines", "alike", "record", "grid", "twoside",
+	"stripname", "name", "nameaside", "freesaid", "signoff", "words", "printed", "endtext", "sentence", "sidehead", "shape", "tail", "cablelines",
+	"cableonce", "corecells", "column", "fuseways", "doubt", "cableheads", "pads", "arrow", "point", "runline", "padlines", "alike", "record", "grid", "twoside",
 	"titled", "plugwires", "block", "bothends", "settle", "reading", "draft", "saidonce", "total", "farside",
 	"runon", "grouphead", "row", "endpins", "toldpairs", "join", "audit"}
 

@@ -5,7 +5,6 @@ import (
 
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
-	"contralay/model/wirelist/words"
 )
 
 // IsBracket reports whether a text is nothing but signs that are drawn beside rows to join
@@ -17,7 +16,7 @@ func IsBracket(text string) bool {
 // YesOrNo reads a mark in a column that asks a question: "yes", "no", or "" for anything else. "Single" in a column of cables is no.
 func YesOrNo(text string) string {
 	bare := strings.Trim(table.Fold(text), " .")
-	if words.IsNoCable(bare) {
+	if isNone(bare) {
 		return "no"
 	}
 	switch bare {

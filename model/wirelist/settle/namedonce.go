@@ -12,7 +12,7 @@ import (
 // cablesNamedOnce writes the cable into the rows below the one that names it, where its cores go on.
 func (l *Look) cablesNamedOnce() {
 	cable := l.Holds(l.Cols, name.FieldCable)
-	if cable < 0 || cable+1 >= len(l.Cols) || l.Prof[cable].Filled >= l.Prof[cable+1].Filled {
+	if cable < 0 || cable+1 >= len(l.Cols) {
 		return
 	}
 	if rows, ok := cableonce.Named(l.Src.Rows, cable, l.isCoreColumn(cable+1)); ok {
