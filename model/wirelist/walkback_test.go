@@ -16,6 +16,7 @@ import (
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
+	"contralay/model/wirelist/squareword"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
@@ -418,7 +419,7 @@ func isValueOf(w *model.Wire, h *model.Harness, cell string) bool {
 		}
 	}
 	for _, bare := range []value.Bare{value.BareAWG, value.BareMM2} {
-		if g, ok := value.ParseGauge(cell, bare, value.MarkUnknown); ok && (g.Size == "" || w.Size == g.Size) {
+		if g, ok := value.ParseGauge(squareword.Whole(cell), bare, value.MarkUnknown); ok && (g.Size == "" || w.Size == g.Size) {
 			return true
 		}
 	}
@@ -434,7 +435,7 @@ func partsSaid(said, cell string) bool {
 	for _, word := range strings.FieldsFunc(cell, func(r rune) bool { return strings.ContainsRune(" :/,;-&()[]–>@", r) }) {
 		if w := strings.ToLower(word); w != "pin" && w != "terminal" && w != "kontakt" && w != "klemme" && w != "broche" && w != "awg" &&
 			w != "to" && w != "nach" && w != "zum" && w != "zur" && w != "von" && w != "vom" && w != "der" &&
-			w != "see" && w != "siehe" && !isSizeWord(w) &&
+			w != "see" && w != "siehe" && !isSizeWord(w) && name.StateOf(w) == name.Used &&
 			!strings.Contains(said, plain(word)) && !isColourWord(w) {
 			return false
 		}
