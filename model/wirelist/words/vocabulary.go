@@ -101,7 +101,8 @@ var vocabulary = sync.OnceValue(func() map[string]name.Meaning {
 	}
 	add(name.FieldSignal, "", "what it does", "what it is", "what it is for")
 	add(name.FieldSignal, "", "measurement", "measurand", "messgrosse", "grandezza", "grandeur")
-	add(name.FieldSignal, "", "line", "linie", "tag", "tag name", "signal tag", "circuit description", "circuit function")
+	add(name.FieldSignal, "", "line", "linie", "tag", "tag name", "tag no", "tag number", "tag #", "signal tag",
+		"circuit description", "circuit function")
 	add(name.FieldWire, "", "cable number", "lead", "lead no", "cct", "cct no", "ckt", "ckt no", "wire tag", "wire label", "ferrule",
 		"wire marker")
 	for side, at := range map[string][2]name.Field{"a": {name.FieldFrom, name.FieldFromPin}, "1": {name.FieldFrom, name.FieldFromPin},
