@@ -64,6 +64,9 @@ func ofPiece(text string) (called, behind string) {
 			if slices.ContainsFunc(all[k+1:], isName) || leadsAny(all[k+1:]) || strings.HasSuffix(w, ",") && k+1 < len(all) {
 				return "", "" // "regleta X1, X2" names two
 			}
+			if isSaid(all[k+1:]) {
+				return "", ""
+			}
 			return clean(w), strings.Join(all[k+1:], " ")
 		case isOrdinal(w) && k+1 == len(all):
 			return strings.Join(all, " "), "" // a number alone is no name without the word
@@ -84,6 +87,9 @@ func ofEnd(title string) (called, more string) {
 		}
 		if leads(all[k:]) > 0 {
 			called, behind := ofPiece(strings.Join(all[k:], " "))
+			if called == "" || behind != "" && behind[0] != '(' {
+				return "", ""
+			}
 			return called, joined(strings.Join(all[:k], " "), behind)
 		}
 	}
@@ -111,6 +117,12 @@ func leadsAny(all []string) bool {
 		}
 	}
 	return false
+}
+
+// isSaid reports whether what stands behind a name makes a sentence of it: "terminal strip X1 is gone".
+func isSaid(behind []string) bool {
+	const most = 6 // words (no source)
+	return len(behind) > most || slices.ContainsFunc(behind, func(w string) bool { return verbs[table.Fold(strings.Trim(w, ".,;!?"))] })
 }
 
 func clean(w string) string { return strings.Trim(w, "-=+:,.;()[]") }

@@ -22,6 +22,10 @@ func TestStripsInTitles(t *testing.T) {
 		"Terminal strip X1 to terminal strip": {},
 		"J1 - X1":                             {}, // from one to the other
 		"Terminal strip wiring":               {},
+		"The old terminal strip X1 is gone":   {},
+		"Terminal strip X1 is gone":           {},
+		"Regleta X1 cuadro principal":         {"X1", "cuadro principal"},
+		"Klemmenstrook X1 rev B":              {"X1", "rev B"},
 		"Bornier":                             {},
 		"":                                    {},
 	} {

@@ -33,6 +33,10 @@ var terminals = set("terminals|terminal|klemmen|klemmer|klemmor|bornas|bornes|mo
 var before = set("to|from|on|at|the|of|for|via|and|with|in|into|a|au|du|de|del|al|vers|zu|zur|zum|von|vom|an|am|auf|nach|und|mit|til",
 	"till|fra|fran|pa|och|og|med|naar|van|met|en|op|aan|na|do|z|ze|k|od|a|alla|dalla|della|sulla|e|y|et|per|ate|ao|da|para|hasta|desde")
 
+// verbs make a sentence of a title.
+var verbs = set("is|are|was|were|has|have|had|goes|go|gets|sits|stays|will|must|can|should|needs|ist|sind|war|hat|haben|wird|muss|est|sont",
+	"sera|es|son|esta|estan|tiene|sono|ha|hanno|zijn|heeft|wordt|ar|har|finns|er|on|ovat|sa|maja|jsou|tem|foi")
+
 // set makes a look-up of words set off by strokes.
 func set(lines ...string) map[string]bool {
 	all := map[string]bool{}
