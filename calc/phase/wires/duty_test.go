@@ -71,6 +71,17 @@ func TestDuty(t *testing.T) {
 	}
 }
 
+// Half a minute of a minute is no coming and going: that it counts as always on is said where it rests at less than it carries, and not
+// where it always carries the same.
+func TestRestOfALongDuty(t *testing.T) {
+	for rest, want := range map[string]bool{"": true, "rest_a = 0.99\n": true, "rest_a = 1.0\n": false} {
+		s := calctest.Carrying(t, 60, "", []string{"22 1.0\non_s = 30.0\nperiod_s = 60.0\n" + rest}, nil, "")
+		if _, said := calctest.Snag(s, "wire.duty", "w0"); said != want || s.Wires[0].Heats != 1 {
+			t.Errorf("%q: said %v, %v A", rest, said, s.Wires[0].Heats)
+		}
+	}
+}
+
 // What comes back through a return for which no current is entered heats it, and is
 // judged; one that is entered stands.
 func TestReturnCarries(t *testing.T) {
