@@ -304,7 +304,8 @@ func TestEveryOutermostLayer(t *testing.T) {
 				}
 				slices.Sort(got)
 				if !slices.Equal(got, want) {
-					t.Errorf("%s, %v laid on %v mm, relaxed %d, exact %v:\n%q\nwant\n%q", c.name, c.laid, c.crown, relaxed, exact, got, want)
+					t.Errorf("%s, %v laid on %v mm, relaxed %d, exact %v:\n%q\nwant\n%q", c.name, c.laid, c.crown, relaxed, exact, got,
+						want)
 				}
 				found += len(got)
 			}
