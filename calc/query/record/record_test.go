@@ -204,3 +204,16 @@ func TestBegunWithoutALayUp(t *testing.T) {
 		}
 	}
 }
+
+// Work of which nothing is to be done is not expected: where there is no wire nothing is tested and nothing is cut.
+func TestNoWorkOfNothing(t *testing.T) {
+	for _, wires := range []int{0, 1} {
+		s := calctest.Carrying(t, 20, "", calctest.Repeated(wires, "22 1"), nil, "")
+		hours, known := record.Expect(s)
+		for _, work := range []string{record.Tests, run.CutStep.Work()} {
+			if known || slices.Contains(hours.Lacks, work) != (wires > 0) {
+				t.Errorf("%d wires, %s: %+v", wires, work, hours)
+			}
+		}
+	}
+}

@@ -52,3 +52,40 @@ func TestOneWireIsWeighed(t *testing.T) {
 		}
 	}
 }
+
+// A wire that measures as much as its tolerance allows, or a hundredth less, is at its end: of one alone the reading is its diameter. It is
+// 1.09 mm, 0.99 to 1.19.
+func TestWireAtTheEndOfItsTolerance(t *testing.T) {
+	s := calctest.Ringed(t, 1.09, 0.1, 400, []int{1, 6}, "", "")
+	for _, c := range []struct {
+		read        unit.Millimetre
+		top, bottom bool
+	}{{1.1795, false, false}, {1.1805, true, false}, {1.19, true, false}, {1.0005, false, false}, {0.9995, false, true}, {0.99, false, true},
+		{1.15, false, false}} {
+		e, ok := ExplainReading(s, nil, 0, 0, []unit.Millimetre{c.read})
+		if !ok || e.Told != AsWire || e.Top != c.top || e.Bottom != c.bottom || math.Abs(float64(e.AsIfMM-c.read)) > 1e-6 {
+			t.Errorf("%v: %v %+v", c.read, ok, e)
+		}
+	}
+}
+
+// What is cut off one spool goes together up to the last step, where nothing follows it too.
+func TestGroupUpToTheLastStep(t *testing.T) {
+	s := calctest.Carrying(t, 20, "", []string{"22 1", "20 1", "22 1"}, nil, "")
+	var cuts []RunStep
+	for _, step := range Run(s) {
+		if step.Kind == CutStep {
+			cuts = append(cuts, step)
+		}
+	}
+	for at := range cuts {
+		p := Pieces(s, cuts[at])[0]
+		want := 1
+		if s.H.Wires[s.Index.Wire[p.ID]].Size == "22" {
+			want = 2
+		}
+		if got := Group(s, cuts, &model.Build{}, at, p); len(cuts) != 2 || len(got) != want {
+			t.Errorf("of %d cuts %d go with %s: %+v", len(cuts), len(got), p.ID, got)
+		}
+	}
+}
