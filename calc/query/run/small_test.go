@@ -60,8 +60,8 @@ func TestWireAtTheEndOfItsTolerance(t *testing.T) {
 	for _, c := range []struct {
 		read        unit.Millimetre
 		top, bottom bool
-	}{{1.1795, false, false}, {1.1805, true, false}, {1.19, true, false}, {1.0005, false, false}, {0.9995, false, true}, {0.99, false, true},
-		{1.15, false, false}} {
+	}{{1.1795, false, false}, {1.1805, true, false}, {1.19, true, false}, {1.0005, false, false}, {0.9995, false, true},
+		{0.99, false, true}, {1.15, false, false}} {
 		e, ok := ExplainReading(s, nil, 0, 0, []unit.Millimetre{c.read})
 		if !ok || e.Told != AsWire || e.Top != c.top || e.Bottom != c.bottom || math.Abs(float64(e.AsIfMM-c.read)) > 1e-6 {
 			t.Errorf("%v: %v %+v", c.read, ok, e)
