@@ -169,3 +169,41 @@ func thinnest(d []mm) int {
 }
 
 func without(d []mm, i int) []mm { return append(append([]mm{}, d[:i]...), d[i+1:]...) }
+
+// Three equal circles that touch leave room for one of 2/√3 − 1 = 0.1547 of their diameter between them (Descartes): on a bed a little
+// thinner a layer of three does not close, on one a little thicker it does, and stood off as far as that is thicker. Two always close.
+func TestThreeOnASmallBed(t *testing.T) {
+	const d = 10
+	touch := unit.Millimetre(d * (2/math.Sqrt(3) - 1))
+	for _, c := range []struct {
+		bed   unit.Millimetre
+		lift  unit.Ratio // of a diameter, off the bed
+		three bool
+	}{
+		{touch - 0.01, 0, false}, {touch + 0.01, 0, true}, {0.5, 0, false}, {touch + 2, 0, true},
+		{touch - 0.2, 0.0099, false}, {touch - 0.2, 0.0101, true}, // 0.1 mm on either side
+	} {
+		bed := Bed{Crown: c.bed, Tape: c.bed}
+		if got := Closes(same(3, d), bed, Laying{}, c.lift); got != c.three {
+			t.Errorf("three on %v mm, lifted by %v: close %v", c.bed, c.lift, got)
+		}
+		if !Closes(same(2, d), bed, Laying{}, c.lift) || !Closes(nil, bed, Laying{}, c.lift) {
+			t.Errorf("two on %v mm do not close", c.bed)
+		}
+		most, room := 2, 0
+		if c.three {
+			most, room = 3, 1
+		}
+		if got := Takes(same(3, d), bed, Laying{}, c.lift); got != most {
+			t.Errorf("of three %v mm takes %d", c.bed, got)
+		}
+		if got := Room(same(2, d), d, bed, Laying{}, c.lift); c.bed < 2 && got != room {
+			t.Errorf("beside two %v mm has room for %d", c.bed, got)
+		}
+		// Laid, they stand off until they touch one another: over is 1 + 2/√3 of their diameter, or the bed and two of them.
+		over := max(c.bed+2*d, touch+2*d)
+		if r := Lay(same(3, d), bed, Laying{}); math.Abs(float64(r.Over-over)) > 1e-6 {
+			t.Errorf("three on %v mm are %v over, want %v", c.bed, r.Over, over)
+		}
+	}
+}

@@ -33,13 +33,14 @@ func (l *layout) root(root int) func(run int) unit.Degree {
 				break
 			}
 			whole := l.stiff(k)
-			turn := unit.Degree(0)
+			var turn unit.Degree
 			switch {
 			case l.Runs[k].Told:
 				turn = l.Runs[k].Turn
+			case n == 0: // the first lies along x
 			case n == 1: // the datum lies on the way: its other half goes the other way
 				turn = l.choose(base, whole, hung, Point{}, 0, []unit.Degree{180}, 1)
-			case n > 0:
+			default:
 				turn = l.choose(base, whole, hung, Point{}, 0, nil, l.side[k])
 			}
 			at[k] = turn

@@ -83,3 +83,23 @@ func TestPointsOfAnArc(t *testing.T) {
 		}
 	}
 }
+
+// TestPointsKeepNear: of n chords over an arc of radius r and turn a each is r·(1 − cos(a/2n)) off it in its middle. They are as
+// few as keep that within near, whatever the turn.
+func TestPointsKeepNear(t *testing.T) {
+	off := func(r, deg float64, n int) float64 {
+		sin := math.Sin(deg / 180 * math.Pi / 4 / float64(n)) // 1 − cos x = 2·sin²(x/2), without losing digits
+		return 2 * r * sin * sin
+	}
+	for _, r := range []float64{0.5, 12, 100, -100} {
+		for deg := 1.0; deg <= 360; deg++ {
+			for _, near := range []float64{0.01, 0.02, 0.3} {
+				turn := Piece{Length: unit.Millimetre(math.Abs(r) * deg / 180 * math.Pi), Radius: unit.Millimetre(r)}
+				n := len(Line{turn}.Points(unit.Millimetre(near))) - 1
+				if n < 1 || off(math.Abs(r), deg, n) > near*(1+1e-9) || n > 1 && off(math.Abs(r), deg, n-1) < near*(1-1e-9) {
+					t.Fatalf("%v degrees of radius %v to %v mm: %d chords, %v mm off", deg, r, near, n, off(math.Abs(r), deg, n))
+				}
+			}
+		}
+	}
+}

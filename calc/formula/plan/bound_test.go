@@ -148,8 +148,12 @@ func TestMayCloseByAngles(t *testing.T) {
 						}
 					}
 					want := n < 3 || ring.ZigZag(cnt, n, at) <= 2*math.Pi+1e-9
+					was := s.effort
 					if got := b.closes(cnt, c, lo, hi, n); got != want {
 						t.Fatalf("%v on %v mm: may close %v", cnt, c, got)
+					}
+					if spent := was - s.effort; n < 3 && spent != 0 || n >= 3 && spent != 1 { // each that is tried counts
+						t.Fatalf("%v on %v mm: effort %d", cnt, c, spent)
 					}
 					for k, got := range b.farthest(c, hi) {
 						if inner := max(k/3, k%3) <= hi; inner && math.Abs(got-at[k]) > 1e-12 || !inner && got != 0 {

@@ -30,7 +30,7 @@ func (s *stacking) grow(l *label, nd *node) {
 	case h != nil && h.locked:
 		s.asHeld(h)
 		return
-	case h != nil:
+	case s.total(s.cnt) > 0: // what is held lies in it, alone or with more
 		if s.try() {
 			return
 		}

@@ -74,6 +74,10 @@ func TestLockedLayerIsLaidAsItIs(t *testing.T) {
 				l.lumpy != 0 || l.spread != 0.1 || l.parent != on {
 				t.Errorf("%s, exact %v: %+v, laid %+v", c.name, exact, l, ring)
 			}
+			// One layer tried, and laid.
+			if spent := math.MaxInt - s.effort; exact && c.found && spent != 1+laidEffort {
+				t.Errorf("%s: an effort of %d", c.name, spent)
+			}
 			if (len(s.found.all) > 0) != c.found {
 				t.Errorf("%s, exact %v: %d plans", c.name, exact, len(s.found.all))
 			}

@@ -368,3 +368,18 @@ func TestEveryCentre(t *testing.T) {
 		}
 	}
 }
+
+// A centre is full with five, and with more than it may have: five, or as many as are asked for. Where it has just as many, or fewer, what
+// comes next may be one more of another kind.
+func TestCentreThatIsFull(t *testing.T) {
+	for _, c := range []struct {
+		asked, n int
+		full     bool
+	}{{0, 0, false}, {0, 1, false}, {0, 5, true}, {0, 6, true}, {2, 1, false}, {2, 2, false}, {2, 3, true}, {2, 5, true}, {5, 4, false}} {
+		s := newStacking(Ask{Sizes: []Size{{D: 1, N: 9}}, Rules: shop, CentreN: c.asked})
+		s.sink, s.effort, s.now = func(*label) {}, 1000, &node{n: []int{0}}
+		if s.cnt[0] = c.n; s.centre(nil) != c.full {
+			t.Errorf("%d in the centre, %d asked for: full %v", c.n, c.asked, !c.full)
+		}
+	}
+}

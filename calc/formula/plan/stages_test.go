@@ -332,3 +332,21 @@ func TestShownLayers(t *testing.T) {
 		}
 	}
 }
+
+// What gives an answer at once tells what it spent, each time that it is asked: the first beam is what the second goes by.
+func TestFirstBeamTellsItsEffort(t *testing.T) {
+	l := newLevel(Ask{Sizes: []Size{{D: 1, N: 13}, {D: 1.27, N: 9}}, Rules: shop}, Keeps)
+	for k, name := range []string{"the exact method", "the first beam"} {
+		sum, more := 0, true
+		for more {
+			var used int
+			if used, more = l.quick[k](); used < 1 {
+				t.Fatalf("%s spends %d", name, used)
+			}
+			sum += used
+		}
+		if want := []int{0, sum}[k]; l.first != want {
+			t.Errorf("after %s the first beam took %d, want %d", name, l.first, want)
+		}
+	}
+}

@@ -261,19 +261,17 @@ func (t *tree) last() {
 	if !s.mayEnd(s.on.layers + 1) {
 		return
 	}
-	most := 0
 	for i, k := range s.kinds {
 		if c := k.need - s.now.n[i]; c > 0 {
 			s.take[i] = c
 			s.cnt[k.size] += c
 		}
-		most += k.most - k.need
 	}
-	for n := 0; ; n++ {
+	for {
 		if s.total(s.cnt) > 0 {
 			s.outermost()
 		}
-		if n >= most || s.spare < 0 || s.now.n[s.spare]+s.take[s.spare] >= s.kinds[s.spare].most {
+		if s.spare < 0 || s.now.n[s.spare]+s.take[s.spare] >= s.kinds[s.spare].most {
 			break
 		}
 		s.take[s.spare]++

@@ -121,6 +121,19 @@ func TestWhatMakesAnotherQuestion(t *testing.T) {
 			}
 		})
 	}
+	// A layer that is pinned whole may get more, one that is locked may not: another question, whatever else is locked.
+	outer := func(lock bool) string {
+		h := s.H.EditBranch(0, func(b *model.Branch) {
+			b.Layers[0].Locked = model.Some(true)
+			if b.Layers[1].Locked = model.Some(lock); !lock {
+				b.Layers[1].Pinned = b.Layers[1].Of
+			}
+		})
+		return bundle.Question(calc.Build(h, s.Base, nil), 0)
+	}
+	if outer(true) == outer(false) {
+		t.Error("locked or pinned whole: the same question")
+	}
 	// What a locked layer is, counts whole.
 	lock := func(f func(l *model.Layer)) string {
 		h := s.H.EditBranch(0, func(b *model.Branch) { b.Layers[1].Locked = model.Some(true); f(&b.Layers[1]) })

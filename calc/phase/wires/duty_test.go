@@ -7,6 +7,7 @@ import (
 
 	"contralay/calc"
 	"contralay/calc/calctest"
+	"contralay/calc/phase/wires"
 	"contralay/calc/query/offer"
 	"contralay/calc/sheet"
 	"contralay/model"
@@ -71,6 +72,17 @@ func TestDuty(t *testing.T) {
 	}
 }
 
+// Half a minute of a minute is no coming and going: that it counts as always on is said where it rests at less than it carries, and not
+// where it always carries the same.
+func TestRestOfALongDuty(t *testing.T) {
+	for rest, want := range map[string]bool{"": true, "rest_a = 0.99\n": true, "rest_a = 1.0\n": false} {
+		s := calctest.Carrying(t, 60, "", []string{"22 1.0\non_s = 30.0\nperiod_s = 60.0\n" + rest}, nil, "")
+		if _, said := calctest.Snag(s, "wire.duty", "w0"); said != want || s.Wires[0].Heats != 1 {
+			t.Errorf("%q: said %v, %v A", rest, said, s.Wires[0].Heats)
+		}
+	}
+}
+
 // What comes back through a return for which no current is entered heats it, and is
 // judged; one that is entered stands.
 func TestReturnCarries(t *testing.T) {
@@ -121,5 +133,21 @@ func TestRefusals(t *testing.T) {
 	h.Head.SupplyV, h.Head.Use = model.Some[unit.Volt](60), model.Some(model.UseVehicle)
 	if s := calc.Complete(&h, plain.Cat, nil); !s.Wires[0].Bound.Set {
 		t.Errorf("60 V in a vehicle: %+v", s.Snags)
+	}
+}
+
+// A wire starts a pulse from its hottest point, where that is known; else from the warmest air on its way, colder than the shop's or not;
+// and where it has none from the shop's.
+func TestWhereAPulseStarts(t *testing.T) {
+	s := &sheet.Sheet{Branches: []sheet.Branch{{Ambient: 20}, {Ambient: 70}, {Ambient: -10}, {Ambient: 30}}}
+	s.Limits.AmbientC = 40
+	for _, c := range []struct {
+		path []int
+		want unit.Celsius
+	}{{nil, 40}, {[]int{0}, 20}, {[]int{1}, 70}, {[]int{2, 0}, 20}, {[]int{0, 1, 3}, 70}, {[]int{3, 0}, 30}, {[]int{2}, -10}} {
+		s.Wires = []sheet.Wire{{Path: c.path}, {Path: c.path, HottestC: model.Some[unit.Celsius](95)}}
+		if got, hot := wires.Warmest(s, 0), wires.Warmest(s, 1); got != c.want || hot != 95 {
+			t.Errorf("by %v it starts at %v, want %v; hot it starts at %v", c.path, got, c.want, hot)
+		}
 	}
 }

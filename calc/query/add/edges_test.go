@@ -50,6 +50,9 @@ func TestADrainInTheMiddle(t *testing.T) {
 	if !slices.Equal(u.Wires, a.Wires[1:3]) || !u.Shield.V || u.DrainTo.V != "cut" || !strings.HasPrefix(u.DrainFrom.V, "P1:") {
 		t.Errorf("%+v", u)
 	}
+	if _, cavity, _ := strings.Cut(u.DrainFrom.V, ":"); !strings.Contains(says(a, Chosen, "cavity"), "the drain of "+u.ID+" in "+cavity) {
+		t.Errorf("where its drain is put is not told: %q", says(a, Chosen, "cavity"))
+	}
 	if got := says(a, Chosen, "drain_from"); got != fmt.Sprintf("The shield of %s is joined at %s and cut at G1", u.ID, u.DrainFrom.V) {
 		t.Errorf("%q", got)
 	}

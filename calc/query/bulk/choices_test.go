@@ -16,6 +16,7 @@ import (
 
 // What a splice can be chosen of, by hand from the tree of the bank: 101 and 102 share BOX and L1, in that order, and pass J1 and J2 from
 // BOX, J2 and J1 from L1; with 103 they share BOX, and only J1; with 105 only L1, and go by J2 and J1 both; 104 and 105 share L2 and J1.
+// One wire shares with itself whatever it passes.
 func TestSpliceChoicesByHand(t *testing.T) {
 	s := calctest.Built(t, bank)
 	for _, c := range []struct {
@@ -27,7 +28,8 @@ func TestSpliceChoicesByHand(t *testing.T) {
 		{[]string{"101", "102"}, "L1", "BOX L1", "J2 J1"}, {[]string{"101", "102"}, "L2", "BOX L1", ""},
 		{[]string{"103", "101", "102"}, "", "BOX", "J1"}, {[]string{"101", "105"}, "", "L1", "J2 J1"}, {[]string{"105", "104"},
 			"", "L2", "J1"},
-		{[]string{"101", "no such"}, "", "", ""},
+		{[]string{"101", "no such"}, "", "", ""}, {nil, "", "", ""},
+		{[]string{"101"}, "", "BOX L1", "J1 J2"}, {[]string{"101", "101"}, "L1", "BOX L1", "J2 J1"},
 	} {
 		commons, places := bulk.SpliceChoices(s, c.wires, c.common)
 		if strings.Join(commons, " ") != c.commons || strings.Join(places, " ") != c.places {

@@ -18,6 +18,7 @@ func TestLayersThatNeedATracer(t *testing.T) {
 	for _, id := range []string{"w0", "w1", "w2", "r1", "r2", "r3", "g1", "g2", "b1", "y1", "v1", "v2", "n1", "o1"} {
 		h.Wires = append(h.Wires, model.Wire{ID: id, Colour: model.Some(colours[id])})
 	}
+	h.Units = []model.Unit{{ID: "U", Build: model.Some(model.UnitBuild("pair"))}, {ID: "V", Build: model.Some(model.UnitBuild("pair"))}}
 	for _, c := range []struct {
 		name   string
 		layers [][]string
@@ -36,6 +37,9 @@ func TestLayersThatNeedATracer(t *testing.T) {
 		{"fillers", [][]string{{"r1"}, {"w0", "filler", "filler"}}, "[1:[0][][9]]"},
 		{"asked, not coloured", [][]string{{"r1"}, {"w2", "g1", "g2"}}, "[1:[][][5] barren]"},
 		{"asked, and one once", [][]string{{"r1"}, {"w2", "g1"}}, "[]"},
+		{"a unit once is its tracer", [][]string{{"r1"}, {"w1", "U"}}, "[]"},
+		{"units often", [][]string{{"r1"}, {"w1", "U", "V"}}, "[1:[1][][]]"},
+		{"units alone", [][]string{{"r1"}, {"U", "V"}}, "[]"},
 		{"two layers", [][]string{{"r1"}, {"w0", "g1", "g2"}, {"g1", "g2"}, {"w1", "r1"}}, "[1:[0][][5] 3:[1][2][]]"},
 	} {
 		s := &sheet.Sheet{H: h, Index: model.NewIndex(h), Branches: []sheet.Branch{{Make: model.MakeLaid}}}

@@ -106,8 +106,13 @@ func TestSmallLoomByHand(t *testing.T) {
 	if len(d.Ends) != 3 || len(d.Joints) != 1 || !near(d.Joints[0].At, drawing.Point{X: 450}) || d.Datum != "P1" || d.Keyed {
 		t.Errorf("%d ends, %+v, datum %s", len(d.Ends), d.Joints, d.Datum)
 	}
-	if s := d.Sleeves[0]; !near(s.At, drawing.Point{X: 505}) || s.Branch != "L1" || s.Station != 55 {
+	// a stub-3 is 33 mm long and 7.11 over; a splice without a part is drawn 20 by 5
+	if s := d.Sleeves[0]; !near(s.At, drawing.Point{X: 505}) || s.Branch != "L1" || s.Station != 55 || s.LongMM != 33 || s.WideMM != 7.11 {
 		t.Errorf("splice %+v", s)
+	}
+	none := built(t, func(h *model.Harness) { h.Splices[0].Part = model.Some("of no catalogue") })
+	if s := drawing.Of(none).Sleeves[0]; s.LongMM != 20 || s.WideMM != 5 {
+		t.Errorf("splice without a part %+v", s)
 	}
 	// the shell of an 18-32 is 38.5 wide as a plug (series III shell 19); its datum is the lip of the boot
 	e := d.Ends[slices.IndexFunc(d.Ends, func(e drawing.End) bool { return e.ID == "P1" })]

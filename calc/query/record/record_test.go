@@ -9,6 +9,7 @@ import (
 
 	"contralay/calc"
 	"contralay/calc/calctest"
+	"contralay/calc/phase/built"
 	"contralay/calc/query/record"
 	"contralay/calc/query/run"
 	"contralay/calc/sheet"
@@ -171,5 +172,48 @@ func TestHoursToExpect(t *testing.T) {
 	if !slices.Contains(h.Lacks, "lay") || !slices.Contains(h.Lacks, record.Tests) || slices.Contains(h.Lacks, "cut") ||
 		slices.Contains(h.Lacks, "holds") {
 		t.Errorf("without %q", h.Lacks)
+	}
+}
+
+// By the catalogue that a serial was begun with a branch may have no lay-up: that of today is proposed for other wires. Of its layers the
+// record has nothing then; what is read of them is told once the file has them laid.
+func TestBegunWithoutALayUp(t *testing.T) {
+	s := calctest.Ringed(t, 1.09, 0.05, 400, []int{1, 6}, "", "")
+	key := catalogue.WireKey{Spec: "own", Size: "16"}
+	wire := s.Base.Wires[key]
+	wire.OverMM = 1.20
+	other := catalogue.Merge(s.Base, &catalogue.Catalogue{Wires: map[catalogue.WireKey]catalogue.Wire{key: wire}})
+	for _, laid := range []bool{false, true} {
+		h := s.H.EditBuild("1", func(b *model.Build) {
+			b.GoesBy, b.Shelf = built.GoesBy(s), built.Shelf(s)
+			b.Readings = []model.Reading{{Branch: "T", Layer: 1, OverMM: []unit.Millimetre{3.3}}}
+		})
+		if !laid {
+			h = h.EditBranch(0, func(b *model.Branch) { b.Layers, b.Make = nil, model.Opt[model.Make]{} })
+		}
+		now := calc.Complete(h, other, nil)
+		if len(now.Branches[0].Layers) != 2 {
+			t.Fatalf("today it has %d layers", len(now.Branches[0].Layers))
+		}
+		want := 0
+		if laid {
+			want = 2
+		}
+		if r, ok := record.Of(now, "1"); !ok || len(r.Layers) != want {
+			t.Errorf("laid in the file %v: %+v", laid, r.Layers)
+		}
+	}
+}
+
+// Work of which nothing is to be done is not expected: where there is no wire nothing is tested and nothing is cut.
+func TestNoWorkOfNothing(t *testing.T) {
+	for _, wires := range []int{0, 1} {
+		s := calctest.Carrying(t, 20, "", calctest.Repeated(wires, "22 1"), nil, "")
+		hours, known := record.Expect(s)
+		for _, work := range []string{record.Tests, run.CutStep.Work()} {
+			if known || slices.Contains(hours.Lacks, work) != (wires > 0) {
+				t.Errorf("%d wires, %s: %+v", wires, work, hours)
+			}
+		}
 	}
 }

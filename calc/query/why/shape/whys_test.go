@@ -63,6 +63,14 @@ func sheathed() *sheet.Sheet {
 // Each figure of a branch by hand: its value is that of the sheet, its inputs are those named, and its formula of them comes to what
 // stands last.
 func TestEachFigureFromItsInputs(t *testing.T) {
+	measured := func(layers int, make model.Make) func(b *sheet.Branch, s *sheet.Sheet) {
+		return func(b *sheet.Branch, s *sheet.Sheet) { // three small ones round a find room beside one another
+			s.Wires[0].Dia = sheet.Dia{Nominal: 1.3, Min: 1.2, Max: 1.4}
+			s.Wires[1].Dia = sheet.Dia{Nominal: 0.9, Min: 0.8, Max: 1}
+			s.Wires[2].Dia = sheet.Dia{Nominal: 1.1, Min: 1.05, Max: 1.25}
+			b.Layers, b.Make = b.Layers[:layers], make
+		}
+	}
 	for _, c := range []struct {
 		what   string // figure, layer or cover, part
 		change func(b *sheet.Branch, s *sheet.Sheet)
@@ -178,6 +186,13 @@ func TestEachFigureFromItsInputs(t *testing.T) {
 		{"branch.floor 0", func(b *sheet.Branch, _ *sheet.Sheet) { b.Layers = nil }, 0, "none", 0},
 		{"branch.least 0", func(b *sheet.Branch, _ *sheet.Sheet) { b.Layers = nil }, 0, "none", 0},
 		{"branch.laid 0", func(b *sheet.Branch, _ *sheet.Sheet) { b.Layers = nil }, 0, "none", 0},
+		// One layer is a group; of two the outer one lies on the inner one, each wire as its band has it.
+		{"branch.least 0", measured(1, model.MakeLaid), 5.4, "OD of the group 1.2, binder 0", 1.2},
+		{"branch.most 0", measured(1, model.MakeLaid), 6.5, "OD of the group 1.4, binder 0", 1.4},
+		{"branch.least 0", measured(2, model.MakeLaid), 5.4, "inside diameter 1.2, thickest piece 1.05, binder 0.3", 3.6},
+		{"branch.most 0", measured(2, model.MakeLaid), 6.5, "inside diameter 1.4, thickest piece 1.25, binder 0.3", 4.2},
+		{"branch.tapeleast 0", measured(1, model.MakeLaid), 4.5, "tape diameter at that size 1.2", 1.2},
+		{"branch.least 0", measured(1, model.MakeTwisted), 5.4, "OD of the group 1.2, binder 0", 1.2},
 		{"branch.bend 0", nil, 0, "none", 0},
 		{"branch.bend 0", func(b *sheet.Branch, _ *sheet.Sheet) { b.Bend.MinMM = 36 }, 36,
 			"thickest piece, c 1.2, factor on the thickest piece 10, OD 6, factor on the OD 6", 36},
