@@ -44,7 +44,8 @@ func Cavities(texts []string) (lines []Line, ok bool) {
 		fars = append(fars, &lines[i].To)
 	}
 	sameEnds(fars)
-	if arrows && strings.Join(near, "") == "" && !slices.ContainsFunc(lines, func(l Line) bool { return l.Colour != "" || l.Size != "" }) {
+	if arrows && strings.Join(near, "") == "" && !ToThings(texts) &&
+		!slices.ContainsFunc(lines, func(l Line) bool { return l.Colour != "" || l.Size != "" }) {
 		return nil, false // pads of two boards
 	}
 	said, used, refer, more := 0, 0, 0, false

@@ -43,7 +43,7 @@ func (f together) alikeLines() {
 				f.ends[rows[i+k].Line] = l
 			}
 		} else if lines, ok := alike.Cavities(texts); ok && !runline.AreNumbered(texts) {
-			if moreThanAlone(texts, lines) || max(f.points(i), f.arrowPoints(i)) < n {
+			if moreThanAlone(texts, lines) || alike.ToThings(texts) || max(f.points(i), f.arrowPoints(i)) < n {
 				for k, l := range lines {
 					f.cavities[rows[i+k].Line] = l
 				}
