@@ -19,6 +19,7 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 	for i := range out {
 		t := &out[i]
 		t.Rows = jotted.Rows(h, t)
+		t.Rows = jotted.Inline(h, t)
 		rows, lines := record.Rows(h, t)
 		if len(lines) == 0 {
 			continue
