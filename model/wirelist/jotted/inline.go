@@ -55,8 +55,14 @@ func Inline(h shape.Headings, t *table.Table) []table.Row {
 // inlinePin is one cavity and its wire in such a line.
 var inlinePin = regexp.MustCompile(`^(?:(?i:pin|way|cav|cavity|broche|kammer|pen) )?#?(\d{1,3}|[A-Z])(?: ?[:=] ?| [-–—] |\) ?|\. | )(\S.*)$`)
 
+// mostConnector is how far from its front the sign behind the name of a connector stands, in bytes (no source).
+const mostConnector = 60
+
 // pinsIn parts such a line; pins is nil where it is none: its cavities count up from the first, and each has a colour or is free.
 func pinsIn(cells []string) (connector string, pins []alike.Line) {
+	if at := strings.IndexAny(cells[0], ":-–—="); at < 1 || at > mostConnector {
+		return "", nil
+	}
 	rest, text := "", joined(cells)
 	for _, sign := range []string{": ", " - ", " – ", " — ", " = "} {
 		if a, b, ok := strings.Cut(text, sign); ok && (rest == "" || len(b) > len(rest)) {

@@ -1,7 +1,7 @@
 package jotted
 
 import (
-	"slices"
+	"maps"
 
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
@@ -21,7 +21,7 @@ func Rows(h shape.Headings, t *table.Table) []table.Row {
 		return t.Rows // a person has said where its columns are
 	}
 	of, headed := linesOf(h, t, "")
-	if headed || !slices.Contains(of.is, true) {
+	if headed || len(of) == 0 {
 		return t.Rows
 	}
 	if german, _ := linesOf(h, t, "de"); german.coloured() > of.coloured() {
@@ -30,16 +30,13 @@ func Rows(h shape.Headings, t *table.Table) []table.Row {
 	return of.spread(t)
 }
 
-// lines are the rows of a table as they are read, and which of them are of this kind.
-type lines struct {
-	all []line
-	is  []bool
-}
+// lines are those of this kind, by the number of their row in the table.
+type lines map[int]line
 
 // coloured counts the colours.
 func (of lines) coloured() (n int) {
-	for i, l := range of.all {
-		if of.is[i] && l.colour != "" {
+	for _, l := range of {
+		if l.colour != "" {
 			n++
 		}
 	}
@@ -48,21 +45,20 @@ func (of lines) coloured() (n int) {
 
 // linesOf reads the rows of a table; headed: some row is the headings of a table of its own.
 func linesOf(h shape.Headings, t *table.Table, lang string) (of lines, headed bool) {
-	of = lines{make([]line, len(t.Rows)), make([]bool, len(t.Rows))}
+	of = lines{}
 	lots := map[bool]*lot{false: {words: map[string]int{}}, true: {words: map[string]int{}, plain: true}}
 	for i, r := range t.Rows {
 		if r.Level > 0 || r.Ruled || t.Marked && !r.Prose {
 			continue
 		}
-		if of.all[i], of.is[i] = lineOf(r, lang); of.is[i] {
-			lots[of.all[i].pin].add(of.all[i])
+		if l, is := lineOf(r, lang); is {
+			of[i] = l
+			lots[l.pin].add(l)
 		} else if !t.Marked && h.IsHead(r) {
-			return of, true
+			return nil, true
 		}
 	}
-	for i, l := range of.all {
-		of.is[i] = of.is[i] && lots[l.pin].areJotted()
-	}
+	maps.DeleteFunc(of, func(_ int, l line) bool { return !lots[l.pin].areJotted() })
 	return of, false
 }
 
@@ -103,16 +99,14 @@ func (a *lot) areJotted() bool {
 
 // spread puts the cells of the lines in the place of their rows, and headings above each run of them.
 func (of lines) spread(t *table.Table) (rows []table.Row) {
-	headed := false
 	for i, r := range t.Rows {
-		if !of.is[i] {
-			rows, headed = append(rows, r), false
+		l, is := of[i]
+		if !is {
+			rows = append(rows, r)
 			continue
 		}
-		l := of.all[i]
-		if !headed || of.all[i-1].pin != l.pin {
+		if before, runs := of[i-1]; !runs || before.pin != l.pin {
 			rows = append(rows, table.Row{Line: r.Line, Cells: heads[l.pin][l.lang], First: true, Ruled: t.Marked})
-			headed = true
 		}
 		r.Cells, r.Prose, r.Point = []string{l.end, l.colour, l.size, l.signal, l.to, l.note}, false, false
 		rows = append(rows, r)

@@ -22,6 +22,12 @@ type line struct {
 	plain                               bool   // the line has one cell, and an arrow with a shaft: package alike parts it too
 }
 
+// mayBegin reports whether a text begins as such a line can: a digit stands in its first words.
+func mayBegin(text string) bool {
+	const most = 16 // bytes of a terminal and what stands before it (no source)
+	return strings.ContainsAny(text[:min(most, len(text))], "0123456789")
+}
+
 // free reports whether a line says that its terminal has no wire, or a spare one that is taken nowhere.
 func (l line) free() bool { return l.to == "" && name.StateOf(l.signal) != name.Used }
 
@@ -30,13 +36,12 @@ func (l line) told() bool { return l.to != "" && l.beside && (l.colour != "" || 
 
 // lineOf reads the line that a row is; ok is false where it does not begin with a terminal. lang says whose short forms of colours count.
 func lineOf(r table.Row, lang string) (l line, ok bool) {
-	l.lang = lang
+	if l.lang = lang; len(r.Cells) == 0 || !mayBegin(r.Cells[0]) {
+		return l, false
+	}
 	var pieces []string
 	for _, c := range r.Cells {
 		pieces = append(pieces, cut(c)...)
-	}
-	if len(pieces) == 0 {
-		return l, false
 	}
 	if l.end, pieces[0] = endOf(pieces[0]); l.end == "" {
 		if l.end, pieces[0] = pinOf(pieces[0]); l.end == "" {
