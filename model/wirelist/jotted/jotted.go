@@ -47,8 +47,12 @@ func (of lines) coloured() (n int) {
 func linesOf(h shape.Headings, t *table.Table, lang string) (of lines, headed bool) {
 	of = lines{}
 	lots := map[bool]*lot{false: {words: map[string]int{}}, true: {words: map[string]int{}, plain: true}}
+	under := false // in a document, below the headings of a table
 	for i, r := range t.Rows {
-		if r.Level > 0 || r.Ruled || t.Marked && !r.Prose {
+		if r.First || r.Prose {
+			under = r.Ruled || r.First && h.IsHead(r)
+		}
+		if r.Level > 0 || under {
 			continue
 		}
 		if l, is := lineOf(r, lang); is {
@@ -108,7 +112,8 @@ func (of lines) spread(t *table.Table) (rows []table.Row) {
 		if before, runs := of[i-1]; !runs || before.pin != l.pin {
 			rows = append(rows, table.Row{Line: r.Line, Cells: heads[l.pin][l.lang], First: true, Ruled: t.Marked})
 		}
-		r.Cells, r.Prose, r.Point = []string{l.end, l.colour, l.size, l.signal, l.to, l.note}, false, false
+		r.First, r.Prose, r.Point = false, false, false
+		r.Cells = []string{l.end, l.colour, l.size, l.signal, l.to, l.note}
 		rows = append(rows, r)
 	}
 	return rows

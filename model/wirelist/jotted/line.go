@@ -67,7 +67,7 @@ func lineOf(r table.Row, lang string) (l line, ok bool) {
 		l.signal, texts = texts[0], texts[1:]
 	}
 	l.note = strings.Join(texts, "; ")
-	return l, l.signal != "" || l.to != "" || l.colour != "" || l.size != ""
+	return l, l.to != "" || l.free() || l.colour != "" || l.size != "" || l.note == "" && isShort(l.signal)
 }
 
 // endOf parts the terminal off the front of a text, "TB1-3", "TB1 3", "TB1 pin 3"; end is "" where none stands there, or a sign behind it.
@@ -113,6 +113,13 @@ func withPole(end string) string {
 		}
 	}
 	return end
+}
+
+// isShort reports whether a text that stands alone behind a terminal can be the name of its wire: "and TB1-5 linked" is a sentence.
+func isShort(text string) bool {
+	const most = 3 // words (no source)
+	w := strings.Fields(text)
+	return len(w) > 0 && len(w) <= most && w[0] != "and" && w[0] != "&"
 }
 
 // marks may part what a line says.
