@@ -97,7 +97,7 @@ func allPieces(texts []string) [][]piece {
 		if t == "" {
 			continue
 		}
-		if filled++; name.StateOf(t) == name.Used {
+		if filled++; name.StateOfSignal(t) == name.Used {
 			used++
 		}
 		if all[i] = pieces(t, mark); slices.ContainsFunc(all[i], piece.isValue) {
