@@ -1,6 +1,9 @@
 package alike
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // bareBefore parts a colour and a number beside it, which is its size without a unit, off the front of a text, "red 18 fuel pump"; a
 // number with a unit behind it is none.
@@ -26,10 +29,11 @@ func bareBehind(text string) (rest string, v piece) {
 	return text, piece{}
 }
 
-// isUnit reports whether a word is a unit of something else than the size of a wire.
+// isUnit reports whether a word is a unit, which a bare number has not.
 func isUnit(w string) bool {
 	switch strings.ToLower(strings.TrimRight(w, ".,;:")) {
 	case "v", "vdc", "vac", "volt", "volts", "a", "amp", "amps", "w", "watt", "ma", "mm", "cm", "m", "ft", "in", "ohm", "hz",
+		"awg", "ga", "gauge", "mm2", "mm²", "qmm", "mmq", "sqmm", "sq",
 		"pin", "pins", "way":
 		return true
 	}
@@ -66,4 +70,21 @@ func colourBefore(made [][]piece) [][]piece {
 		return made
 	}
 	return out
+}
+
+// withNamed parts the colour and the size of those few lines that have a name right beside them, where the others have values alone:
+// "1 red 18", "2 blue 18 tail lamp".
+func withNamed(texts []string, all [][]piece, mark string) [][]piece {
+	for i, t := range texts {
+		if t == "" || slices.ContainsFunc(all[i], piece.isValue) {
+			continue
+		}
+		for _, from := range []func(string) (string, piece){bareBefore, valueBefore, bareBehind, valueBehind} {
+			if rest, v := from(t); v.colour != "" && v.size != "" {
+				all[i] = append(pieces(rest, mark), v)
+				break
+			}
+		}
+	}
+	return all
 }

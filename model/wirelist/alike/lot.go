@@ -105,7 +105,7 @@ func allPieces(texts []string) [][]piece {
 		}
 	}
 	if 2*values >= filled {
-		return all
+		return withNamed(texts, all, mark)
 	}
 	for k, from := range []func(string) (string, piece){bareBehind, bareBefore, valueBehind, valueBefore} {
 		found := 0
