@@ -6,6 +6,7 @@ import (
 
 	"contralay/model/wirelist/audit"
 	"contralay/model/wirelist/draft"
+	"contralay/model/wirelist/jotted"
 	"contralay/model/wirelist/record"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
@@ -17,6 +18,8 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 	out, told = slices.Clone(tables), map[table.Place][]table.Place{}
 	for i := range out {
 		t := &out[i]
+		t.Rows = jotted.Rows(h, t)
+		t.Rows = jotted.Inline(h, t)
 		rows, lines := record.Rows(h, t)
 		if len(lines) == 0 {
 			continue

@@ -434,6 +434,7 @@ func isValueOf(w *model.Wire, h *model.Harness, cell string) bool {
 func partsSaid(said, cell string) bool {
 	for _, word := range strings.FieldsFunc(cell, func(r rune) bool { return strings.ContainsRune(" :/,;-&()[]–>@", r) }) {
 		if w := strings.ToLower(word); w != "pin" && w != "terminal" && w != "kontakt" && w != "klemme" && w != "broche" && w != "awg" &&
+			w != "ga" &&
 			w != "to" && w != "nach" && w != "zum" && w != "zur" && w != "von" && w != "vom" && w != "der" &&
 			w != "see" && w != "siehe" && !isSizeWord(w) && name.StateOf(w) == name.Used &&
 			!strings.Contains(said, plain(word)) && !isColourWord(w) {

@@ -6,6 +6,7 @@ import (
 
 	"contralay/model/wirelist/endtext"
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/words"
 )
 
 // Cavities parts lines that tell a cavity of one connector each, with what its wire is, where it goes, or both.
@@ -44,10 +45,11 @@ func Cavities(texts []string) (lines []Line, ok bool) {
 		fars = append(fars, &lines[i].To)
 	}
 	sameEnds(fars)
-	if arrows && strings.Join(near, "") == "" && !slices.ContainsFunc(lines, func(l Line) bool { return l.Colour != "" || l.Size != "" }) {
+	if arrows && strings.Join(near, "") == "" && !ToThings(texts) &&
+		!slices.ContainsFunc(lines, func(l Line) bool { return l.Colour != "" || l.Size != "" }) {
 		return nil, false // pads of two boards
 	}
-	said, used, refer, more := 0, 0, 0, false
+	said, used, refer, steps, more := 0, 0, 0, 0, false
 	for i := range lines {
 		line := &lines[i]
 		if line.Signal != "" && (!isShort(line.Signal) || isAmount(line.Signal)) {
@@ -62,11 +64,14 @@ func Cavities(texts []string) (lines []Line, ok bool) {
 			continue
 		}
 		more = more || line.Signal != "" || line.To != "" || line.Size != ""
+		if words.Instructs(rest[i]) {
+			steps++
+		}
 		if used++; line.Colour != "" || line.Size != "" || line.To != "" {
 			said++
 		}
 	}
-	return lines, said+refer > 1 && 3*said >= 2*used && more
+	return lines, said+refer > 1 && 3*said >= 2*used && more && 2*steps <= used
 }
 
 // isAmount reports whether a text is how much there is of something: "5 m", "20 pcs", "3 off".

@@ -92,20 +92,22 @@ func isGauge(text string) bool {
 func allPieces(texts []string) [][]piece {
 	mark := commonMark(texts)
 	all := make([][]piece, len(texts))
-	values, filled := 0, 0
+	values, filled, used := 0, 0, 0
 	for i, t := range texts {
 		if t == "" {
 			continue
 		}
-		filled++
+		if filled++; name.StateOfSignal(t) == name.Used {
+			used++
+		}
 		if all[i] = pieces(t, mark); slices.ContainsFunc(all[i], piece.isValue) {
 			values++
 		}
 	}
 	if 2*values >= filled {
-		return all
+		return withNamed(texts, all, mark)
 	}
-	for _, from := range []func(string) (string, piece){valueBehind, valueBefore} {
+	for k, from := range []func(string) (string, piece){bareBehind, bareBefore, valueBehind, valueBefore} {
 		found := 0
 		made := slices.Clone(all)
 		for i, t := range texts {
@@ -114,8 +116,8 @@ func allPieces(texts []string) [][]piece {
 				found++
 			}
 		}
-		if found > 1 && 5*found >= 4*filled {
-			return made
+		if found > 1 && 5*found >= 4*used && !(k < 2 && areVolts(made)) {
+			return colourBefore(made)
 		}
 	}
 	return all

@@ -43,7 +43,7 @@ func (f together) alikeLines() {
 				f.ends[rows[i+k].Line] = l
 			}
 		} else if lines, ok := alike.Cavities(texts); ok && !runline.AreNumbered(texts) {
-			if moreThanAlone(texts, lines) || max(f.points(i), f.arrowPoints(i)) < n {
+			if moreThanAlone(texts, lines) || alike.ToThings(texts) || max(f.points(i), f.arrowPoints(i)) < n {
 				for k, l := range lines {
 					f.cavities[rows[i+k].Line] = l
 				}
@@ -186,7 +186,7 @@ func (f together) cavityLines(i int) (n int) {
 }
 
 // areLamps reports whether a line that says nothing but a colour stands below a heading of lamps.
-func (f *finder) areLamps(i int) bool {
+func (f together) areLamps(i int) bool {
 	l := f.cavities[f.t.Rows[i].Line]
 	if filled(l.Signal, l.Size, l.To) > 0 || l.Colour == "" {
 		return false

@@ -20,6 +20,9 @@ func Told(text string) (parted string, heads []string, ok bool) {
 	if parted, ok := Printed(text); ok {
 		return parted, nil, true
 	}
+	if parted, ok := jotted(text); ok {
+		return parted, nil, true
+	}
 	return netLines(text)
 }
 

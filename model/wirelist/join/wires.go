@@ -104,7 +104,7 @@ func wireOf(im *draft.Importer, it *draft.Item, id string) model.Wire {
 }
 
 // colourCode is the colour as the file has it: digits for an aerospace specification, as
-// its part numbers have them, else letters. What neither has stays a word in the note.
+// its part numbers have them, else letters, else words: what neither has is what its spool is called.
 func colourCode(im *draft.Importer, it *draft.Item, spec string) string {
 	if strings.HasPrefix(spec, "AS22759/") {
 		if digits, ok := it.Colour.Digits(); ok {
@@ -113,8 +113,8 @@ func colourCode(im *draft.Importer, it *draft.Item, spec string) string {
 	}
 	code, ok := it.Colour.Letters()
 	if !ok && len(it.Colour) > 0 {
-		it.Notes = append(it.Notes, "colour: "+it.Colour.String())
-		im.Say(report.Note, "colour without a code", it.Place, it.Colour.String(), "kept in the note")
+		code = it.Colour.Words()
+		im.Say(report.Note, "colour without a code", it.Place, code, "written as the word")
 	}
 	return code
 }

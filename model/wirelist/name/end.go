@@ -1,6 +1,7 @@
 package name
 
 import (
+	"regexp"
 	"strings"
 
 	"contralay/model/wirelist/value"
@@ -24,6 +25,8 @@ func SplitEnd(cell string) (connector, pin string, ok bool) {
 	}
 	if i := strings.LastIndexByte(cell, ':'); i > 0 {
 		connector, pin = cell[:i], cell[i+1:]
+	} else if m := address.FindStringSubmatch(cell); m != nil {
+		connector, pin = m[1], m[2] // "PLC Q0.1"
 	} else if front, minus := strings.CutSuffix(cell, "--"); minus && front != "" { // the pole "-" of P1
 		connector, pin = front, "-"
 	} else if front, minus := strings.CutSuffix(cell, "/-"); minus && front != "" { // the pole behind a slash
@@ -47,6 +50,9 @@ func SplitEnd(cell string) (connector, pin string, ok bool) {
 	}
 	return connector, pin, true
 }
+
+// address is a device that has inputs and outputs, and the address of one.
+var address = regexp.MustCompile(`^(\pL.*) (%?(?:[IQE]|[DA][IOQ]|[IQ]X)\d{1,2}\.\d{1,2})$`)
 
 // inBrackets parts "P1(21)" and "P1[A2]"; pin is "" where no cavity stands in brackets at the
 // end of one word.

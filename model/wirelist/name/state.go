@@ -65,18 +65,7 @@ func bareWord(cell string) string {
 // isKeptFor reports whether a text begins with the words of a place that is kept for something,
 // and says for what.
 func isKeptFor(folded string) bool {
-	if folded == "" || strings.IndexByte("rhfl", folded[0]) < 0 {
-		return false // as most are
-	}
-	for _, lead := range []string{"reserved for ", "reserve for ", "reserved - ", "reserved: ", "held for ", "future ", "reserviert fur ",
-		"reserviert fuer ", "reserve pour ", "reserve au ", "libre para ",
-		"libre pour ", "free for ", "frei fur ", "libero per ", "for later", "reservado para ", "reservada para ",
-		"riservato a ", "riservato per "} {
-		if strings.HasPrefix(folded, lead) {
-			return true
-		}
-	}
-	return false
+	return freeword.IsKeptFor(folded)
 }
 
 // OnlyState reports whether a cell says its state and nothing else.
@@ -85,7 +74,9 @@ func OnlyState(cell string) bool {
 }
 
 // OnlyFree reports whether the name of a net says no more than that there is none yet.
-func OnlyFree(signal string) bool { return StateOf(signal) == Used && StateOfSignal(signal) != Used }
+func OnlyFree(signal string) bool {
+	return StateOf(signal) == Used && StateOfSignal(signal) != Used && !freeword.IsSpareFor(bareWord(signal))
+}
 
 // StateOfSignal reads the name of a net: a place that nobody has decided on is kept free.
 func StateOfSignal(cell string) State {
@@ -93,7 +84,7 @@ func StateOfSignal(cell string) State {
 	switch {
 	case isWeakWord(f), isKeyWithoutPin(cell):
 		return Blank
-	case f != "" && IsUnknown(f):
+	case f != "" && IsUnknown(f), freeword.IsSpareFor(f):
 		return Reserved
 	}
 	return stateOf(cell, f)

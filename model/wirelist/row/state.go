@@ -5,10 +5,12 @@ import (
 
 	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/draft"
+	"contralay/model/wirelist/freeword"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/pads"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 	"contralay/model/wirelist/words"
 )
@@ -79,6 +81,9 @@ func readState(im *draft.Importer, b *shape.Block, cells []string, it *draft.Ite
 	}
 	if s == name.Used && !wired && words.IsForLater(it.Signal) && value.IsNothing(b.Cell(cells, name.FieldTo)) && !pads.Lands(b, cells) {
 		s = name.Reserved
+	}
+	if s == name.Reserved && !wired && freeword.IsSpareFor(table.Fold(it.Signal)) && !value.IsNothing(b.Cell(cells, name.FieldTo)) {
+		s = name.Used // a spare that is laid to its far end
 	}
 	if s == name.Blank && wired && name.IsWeakState(it.Signal) {
 		s = name.Used

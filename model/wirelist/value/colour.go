@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/hueword"
 	"contralay/model/wirelist/table"
 )
 
@@ -26,20 +27,28 @@ type hue struct {
 // hues is the table of colours, which nothing writes. Digits: the code of MIL-STD-681, from memory, not
 // verified; letters: IEC 60757, from memory, not verified. Neither has a code for a
 // light or a dark shade.
-var hues = [15]hue{
+var hues = [hueword.Coded]hue{
 	{"0", "BK", "black"}, {"1", "BN", "brown"}, {"2", "RD", "red"}, {"3", "OG", "orange"}, {"4", "YE", "yellow"},
 	{"5", "GN", "green"}, {"6", "BU", "blue"}, {"7", "VT", "violet"}, {"8", "GY", "grey"}, {"9", "WH", "white"},
 	{"", "PK", "pink"}, {"", "TQ", "turquoise"}, {"", "GD", "gold"}, {"", "SR", "silver"}, {"", "", "clear"},
+}
+
+// hueOf is a hue by its index; those behind the table have a name and no code.
+func hueOf(i int) hue {
+	if i < len(hues) {
+		return hues[i]
+	}
+	return hue{name: hueword.Uncoded[i-len(hues)]}
 }
 
 // Letters is the IEC 60757 code, "WHRD"; ok is false where a hue has none. A shade is
 // not part of it.
 func (c Colour) Letters() (code string, ok bool) {
 	for _, h := range c {
-		if hues[h.Of].iec == "" {
+		if hueOf(h.Of).iec == "" {
 			return "", false
 		}
-		code += hues[h.Of].iec
+		code += hueOf(h.Of).iec
 	}
 	return code, len(c) > 0
 }
@@ -47,19 +56,28 @@ func (c Colour) Letters() (code string, ok bool) {
 // Digits is the digit code, "92"; ok is false where a hue has none.
 func (c Colour) Digits() (code string, ok bool) {
 	for _, h := range c {
-		if hues[h.Of].digit == "" {
+		if hueOf(h.Of).digit == "" {
 			return "", false
 		}
-		code += hues[h.Of].digit
+		code += hueOf(h.Of).digit
 	}
 	return code, len(c) > 0
+}
+
+// Words are the names of the hues without their shades: "tan/white".
+func (c Colour) Words() string {
+	plain := slices.Clone(c)
+	for i := range plain {
+		plain[i].Shade = ""
+	}
+	return plain.String()
 }
 
 // String prints words that ParseColour reads as the same: "white/light blue".
 func (c Colour) String() string {
 	var parts []string
 	for _, h := range c {
-		name := hues[h.Of].name
+		name := hueOf(h.Of).name
 		if h.Shade != "" {
 			name = h.Shade + " " + name
 		}
@@ -96,7 +114,7 @@ func ParseColour(text, lang string) (Colour, bool) {
 		return c, true
 	}
 	s := table.Fold(strings.TrimRight(strings.TrimSpace(text), "*†‡")) // the mark of a note below the table
-	if s = withoutColourOf(s); s == "navy" {
+	if s = hueword.Once(withoutColourOf(s)); s == "navy" {
 		s = "navy blue"
 	}
 	if c, ok := digitColour(s); ok {

@@ -2,6 +2,8 @@ package value
 
 import (
 	"strings"
+
+	"contralay/model/wirelist/hueword"
 )
 
 // isShade is "light" or "dark" in any of the languages, else ""; behind says that the
@@ -112,5 +114,5 @@ func colourWord(word, lang string) (int, bool) {
 	case "clear", "transparent", "transparente", "trasparente":
 		return 14, true
 	}
-	return otherColourWord(word)
+	return hueword.Of(word)
 }

@@ -198,7 +198,7 @@ func TestParseCurrent(t *testing.T) {
 // What is printed is read as the same.
 func TestPrintedIsRead(t *testing.T) {
 	hue := rapid.Custom(func(t *rapid.T) value.Hue {
-		return value.Hue{Of: rapid.IntRange(0, 14).Draw(t, "of"), Shade: rapid.SampledFrom([]string{"", "light", "dark"}).Draw(t, "shade")}
+		return value.Hue{Of: rapid.IntRange(0, 25).Draw(t, "of"), Shade: rapid.SampledFrom([]string{"", "light", "dark"}).Draw(t, "shade")}
 	})
 	rapid.Check(t, func(t *rapid.T) {
 		c := value.Colour(rapid.SliceOfN(hue, 1, 4).Draw(t, "colour"))

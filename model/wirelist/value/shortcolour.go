@@ -4,6 +4,7 @@ import (
 	"strings"
 	"sync"
 
+	"contralay/model/wirelist/hueword"
 	"contralay/model/wirelist/table"
 )
 
@@ -96,9 +97,9 @@ func hueWordsOf(lang string) string {
 }
 
 // hueWords are the words of every hue. Nothing writes them.
-var hueWords = sync.OnceValue(func() (all [15][]string) {
-	further := moreColours()
-	for hue, more := range [15]string{
+var hueWords = sync.OnceValue(func() (all [hueword.Coded][]string) {
+	further := hueword.All()
+	for hue, more := range [hueword.Coded]string{
 		0: "black schwarz noir noire negro negra nero nera", 1: "brown braun brun brune marron marrone",
 		2: "red rot rouge rojo roja rosso rossa", 3: "orange naranja arancione arancio",
 		4: "yellow gelb jaune amarillo amarilla giallo gialla", 5: "green grun gruen vert verte verde", 6: "blue blau bleu bleue azul",

@@ -1,26 +1,32 @@
-package value
+package hueword
 
 import (
 	"strings"
 	"sync"
 )
 
-// otherColourWord is the hue that one folded word names in further languages: Polish, Dutch, Czech,
-// Swedish, Danish and Norwegian, Portuguese, Finnish, Hungarian, Turkish, Romanian, Russian, Ukrainian, Croatian, Slovene,
-// Greek, Japanese, Chinese, Korean. From
-// memory, no source. A shop says its own words in a recipe.
-func otherColourWord(word string) (int, bool) {
+// Coded is how many hues, the first of all, are those of a code of colours, and clear; Count is how many there are.
+const (
+	Coded = 15
+	Count = 26
+)
+
+// Uncoded are the names of the hues that no code of colours has, from Coded on.
+var Uncoded = [Count - Coded]string{"tan", "beige", "ivory", "cream", "natural", "olive", "khaki", "maroon", "lilac", "magenta", "mauve"}
+
+// Of is the hue that one folded word names.
+func Of(word string) (hue int, ok bool) {
 	if base, ok := strings.CutSuffix(word, "色"); ok && base != "" {
 		word = base
 	}
-	hue, ok := otherColours()[word]
+	hue, ok = byWord()[word]
 	return hue, ok
 }
 
-// otherColours are the hues by these words. Nothing writes it.
-var otherColours = sync.OnceValue(func() map[string]int {
+// byWord are the hues by these words. Nothing writes it.
+var byWord = sync.OnceValue(func() map[string]int {
 	all := map[string]int{}
-	for hue, words := range moreColours() {
+	for hue, words := range All() {
 		for _, w := range strings.Fields(words) {
 			if _, twice := all[w]; !twice { // the first hue has it
 				all[w] = hue
@@ -30,9 +36,27 @@ var otherColours = sync.OnceValue(func() map[string]int {
 	return all
 })
 
-// moreColours are the words of each hue in these languages.
-func moreColours() [15]string {
-	return [15]string{
+// twice are hues that no code has with the hue that they are a shade of behind or before them: "olive green" is olive, and no stripe.
+var twice = strings.NewReplacer(
+	"olive green", "olive", "olive drab", "olive", "olivgrun", "oliv", "vert olive", "olive", "verde oliva", "oliva", "olijfgroen", "olijf",
+	"khaki green", "khaki", "vert kaki", "kaki", "verde caqui", "kaki", "maroon red", "maroon", "rojo granate", "granate",
+	"cream white", "cream", "creme weiss", "creme", "cremeweiss", "creme", "blanc creme", "creme",
+	"natural white", "natural", "naturweiss", "natur", "ivory white", "ivory", "elfenbeinweiss", "elfenbein",
+	"beige brown", "beige", "tan brown", "tan")
+
+// Once writes such a hue in a folded text as one word.
+func Once(folded string) string {
+	if strings.ContainsAny(folded, "/,;") || !strings.ContainsAny(folded, "vkcmt") || len(folded) < len("tan brown") {
+		return folded
+	}
+	return twice.Replace(folded)
+}
+
+// All are the words of each hue that folded texts have for it in further languages: Polish, Dutch, Czech, Swedish, Danish and Norwegian,
+// Portuguese, Finnish, Hungarian, Turkish, Romanian, Russian, Ukrainian, Croatian, Slovene, Greek, Japanese, Chinese, Korean; of hues that
+// no code has, in all languages. From memory, no source. A shop says its own words in a recipe.
+func All() [Count]string {
+	return [Count]string{
 		0: " 黒 黑 검정 흑 mauro μαυρο μαύρο чорний crna crn czarno черно czarny czarna zwart cerna cerny svart sort preto " +
 			"preta musta fekete siyah negru neagra черный чёрный черн " +
 			"czarne cerne cerno ",
@@ -70,5 +94,16 @@ func moreColours() [15]string {
 		13: " srebrny srebrna zilver solv hopea ezust gumus stribrna stribrny ",
 		14: " przezroczysty kleurloos " +
 			"pruhledny pruhledna farblos farvelos seffaf attetszo kirkas ",
+		15: " tan tn tostado ",
+		16: " beige beis bej bezowy bezowa bezowe bezovy bezova beigefarben ",
+		17: " ivory ivoire avorio marfil marfim ivoor elfenbein elfenben ",
+		18: " cream creme crema kremowy kremowa kremowe ",
+		19: " natural natur naturel naturelle naturale naturell naturfarben ",
+		20: " olive oliv oliva olijf oliwkowy oliwkowa ",
+		21: " khaki kaki ",
+		22: " maroon granate ",
+		23: " lilac ",
+		24: " magenta ",
+		25: " mauve malva ",
 	}
 }
