@@ -97,10 +97,12 @@ func allPieces(texts []string) [][]piece {
 		if t == "" {
 			continue
 		}
-		filled++
 		if all[i] = pieces(t, mark); slices.ContainsFunc(all[i], piece.isValue) {
 			values++
+		} else if name.StateOf(t) != name.Used {
+			continue
 		}
+		filled++
 	}
 	if 2*values >= filled {
 		return all

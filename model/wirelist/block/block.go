@@ -60,7 +60,7 @@ func Find(h shape.Headings, t table.Table) (all []Block, over []table.Row) {
 		band.Rows = titled.Rows(h, &band)
 		band.Rows = twoside.Rows(h, &band)
 		if h.HeadLine() == 0 && !h.Numbered() {
-			band.Rows = runline.SpreadPins(runline.Chained(band.Rows))
+			band.Rows = alike.Fronted(runline.SpreadPins(runline.Chained(band.Rows)))
 			if !slices.ContainsFunc(band.Rows, h.IsHead) {
 				band.Rows = runline.Joined(band.Rows)
 			}
