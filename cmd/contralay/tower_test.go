@@ -106,8 +106,8 @@ var leads = map[string][]string{"tree": {"ends"}, "board/runs/others": {"board/r
 // lists are the parts of the reader of lists, the lowest first: each may use those before it.
 var lists = []string{"comment", "columned", "table", "value", "report", "prose", "cable", "freeword", "name", "freesaid", "signoff",
 	"words", "printed", "endtext", "sentence", "sidehead", "shape", "tail", "cablelines", "corecells", "column", "fuseways", "doubt",
-	"cableheads", "pads", "arrow", "point", "runline", "padlines", "alike", "record", "grid", "twoside", "titled", "plugwires", "block",
-	"bothends", "settle", "reading", "draft", "saidonce", "total", "farside",
+	"cableheads", "pads", "arrow", "point", "runline", "padlines", "alike", "record", "grid", "twoside", "titled", "parted",
+	"plugwires", "block", "bothends", "settle", "reading", "draft", "saidonce", "total", "farside",
 	"runon", "grouphead", "row", "endpins", "toldpairs", "join", "audit"}
 
 // benchtest opens the whole bench for the tests of its parts; heattest is another method that the

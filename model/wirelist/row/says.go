@@ -30,6 +30,10 @@ func titlesOf(im *draft.Importer, b *shape.Block, here func(int) table.Place) (t
 			continue
 		}
 		r.Cells = []string{table.Tidy(strings.Join(r.Cells, " "))}
+		if r.Taken {
+			im.Say(report.Note, "line of headings", here(r.Line), r.Cells[0], "the lines below it are read by what they say")
+			continue
+		}
 		titles = append(titles, r)
 	}
 	return titles
