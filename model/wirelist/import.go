@@ -260,6 +260,7 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int
 		wide = saidonce.Overall(t, blocksOf(wires), wires[0].Block.Mark)
 		saidonce.Default(im, t, blocksOf(wires), wires[0].Reading().Block.Lang)
 		told = saidonce.ToldIn(im, t, blocksOf(wires), wires[0].Block.Mark)
+		saidonce.Squares(im, t, blocksOf(wires))
 		saySplices(im, h, t)
 	}
 	im.Squares = column.Squares(blocksOf(wires))

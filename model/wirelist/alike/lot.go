@@ -24,6 +24,7 @@ func newLot(near, far []string) *lot {
 		if !l.sized() && !colouredSizes(side) {
 			bareSizes(side)
 		}
+		wholeSections(side)
 	}
 	return l
 }

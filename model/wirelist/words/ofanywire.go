@@ -50,3 +50,14 @@ func IsExcept(w string) bool {
 	}
 	return false
 }
+
+// IsSizes reports whether a folded word is for the sizes of the wires of a list.
+func IsSizes(w string) bool {
+	switch w {
+	case "size", "sizes", "gauge", "gauges", "section", "sections", "csa", "querschnitt", "querschnitte", "querschnitten", "seccion",
+		"secciones", "sezione", "sezioni", "doorsnede", "doorsneden", "bitola", "bitolas", "seccao", "seccoes", "przekroj", "przekroje",
+		"prurez", "prurezy", "area", "areor", "tvarsnitt", "tverrsnitt", "tvaersnit", "poikkipinta", "poikkipinnat":
+		return true
+	}
+	return false
+}
