@@ -16,6 +16,7 @@ import (
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
+	"contralay/model/wirelist/squareword"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 	"contralay/model/wirelist/words"
@@ -419,7 +420,7 @@ func isValueOf(w *model.Wire, h *model.Harness, cell string) bool {
 		}
 	}
 	for _, bare := range []value.Bare{value.BareAWG, value.BareMM2} {
-		if g, ok := value.ParseGauge(cell, bare, value.MarkUnknown); ok && (g.Size == "" || w.Size == g.Size) {
+		if g, ok := value.ParseGauge(squareword.Whole(cell), bare, value.MarkUnknown); ok && (g.Size == "" || w.Size == g.Size) {
 			return true
 		}
 	}
@@ -438,7 +439,7 @@ func partsSaid(said, cell string) bool {
 			continue
 		}
 		if w != "awg" && w != "zum" && w != "zur" && w != "geht" &&
-			w != "see" && w != "siehe" && !isSizeWord(w) &&
+			w != "see" && w != "siehe" && !isSizeWord(w) && name.StateOf(w) == name.Used &&
 			!strings.Contains(said, plain(word)) && !isColourWord(w) {
 			return false
 		}

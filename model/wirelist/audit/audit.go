@@ -123,6 +123,7 @@ func Run(im *draft.Importer, words map[string]name.Meaning, lists []table.Table,
 		a.columns(t)
 		a.lacking(t)
 		a.misplaced(t)
+		a.unsized(t)
 		a.unread(t)
 		a.odd(t)
 		a.ends(t)

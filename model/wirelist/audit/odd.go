@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
@@ -59,7 +60,7 @@ func (a *auditor) odd(t *Table) {
 				}
 			}
 		}
-		if n > 1 && filled > 0 {
+		if n > 1 && filled > 0 && !(t.Points && a.isSpare(t, t.Rows[at])) {
 			odd = append(odd, t.Rows[at])
 		}
 	}
@@ -68,6 +69,11 @@ func (a *auditor) odd(t *Table) {
 			"read like them; look whether a cell of it is missing or in another column",
 			odd)
 	}
+}
+
+// isSpare reports whether a row tells wires that go nowhere yet: a line of text says less of them.
+func (a *auditor) isSpare(t *Table, r table.Row) bool {
+	return !slices.ContainsFunc(a.row(t, r).wires, func(i int) bool { return a.im.H.Wires[i].Role.V != model.RoleSpare })
 }
 
 // kindOf is what a cell looks like.

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/strands"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 	"contralay/model/wirelist/words"
@@ -104,7 +105,7 @@ func (a *auditor) choices(t *Table, col int) (rows []table.Row) {
 		switch {
 		case value.IsChoice(r.Cells[col]):
 			rows = append(rows, r)
-		case t.Cols[col].Field == name.FieldGauge && two && w.Size == "":
+		case t.Cols[col].Field == name.FieldGauge && two && w.Size == "" && !strands.Inches(r.Cells[col]):
 			x, ok := value.ParseGauge(strings.TrimSpace(first), value.BareMM2, t.Mark)
 			y, is := value.ParseGauge(strings.TrimSpace(second), value.BareMM2, t.Mark)
 			if ok && is && x.Size != "" && y.Size != "" {

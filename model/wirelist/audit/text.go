@@ -7,6 +7,7 @@ import (
 
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/squareword"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
@@ -136,7 +137,7 @@ type sizes struct{ whole, within string }
 func (a *auditor) sizesOf(cell string, mark value.Mark) sizes {
 	s, ok := a.sizes[cell]
 	if !ok {
-		if g, is := value.ParseGauge(cell, value.BareAWG, mark); is {
+		if g, is := value.ParseGauge(squareword.Whole(cell), value.BareAWG, mark); is {
 			s.whole = g.Size
 		}
 		s.within = value.SizeWithin(cell, mark)

@@ -159,21 +159,16 @@ func (f *finder) run(r table.Row) (from, to string, rest []string) {
 	if l, ok := f.ends[r.Line]; ok {
 		return l.From, l.To, []string{l.Colour, l.Size, l.Remark, l.Signal, l.ID}
 	}
-	if p, ok := f.lines[r.Cells[0]]; ok {
-		return p.from, p.to, slices.Clone(p.rest)
-	}
-	from, to, rest = runline.Part(r.Cells[0])
-	if f.lines == nil {
-		f.lines = map[string]partedRun{}
-	}
-	f.lines[r.Cells[0]] = partedRun{from, to, rest}
-	return from, to, slices.Clone(rest)
+	return f.lines.Part(r.Cells[0])
 }
 
-// partedRun is what package runline makes of a line; most lines are asked for several times.
-type partedRun struct {
-	from, to string
-	rest     []string
+// runOrFree is run of a line that may also say that a cavity is free.
+func (f *finder) runOrFree(r table.Row) (from, to string, rest []string, free bool) {
+	if from, to, rest = f.run(r); from != "" || len(r.Cells) != 1 {
+		return from, to, rest, false
+	}
+	from, to, rest = runline.Free(r.Cells[0])
+	return from, to, rest, from != ""
 }
 
 // cavityLines is how many rows from one on are cavities that are parted together.

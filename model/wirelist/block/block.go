@@ -102,18 +102,18 @@ type finder struct {
 	h        shape.Headings
 	t        *table.Table
 	all      []Block
-	current  *Block               // the one that rows go to; nil before the first and behind a list of points
-	aside    []table.Row          // small tables without headings below a list
-	pending  []table.Row          // texts that belong to no block yet
-	path     []table.Row          // the headings of Markdown above
-	talk     sentence.Talk        // what the sentences since the last of them were about
-	padHeads map[string]padHead   // what begins several ends of the sheet; nil before anyone asks
-	cavities map[int]alike.Line   // the lines that are parted together, by their number: of a cavity each
-	ends     map[int]alike.Line   // and of both ends
-	legs     map[int]runline.Leg  // the legs of splices, by their line
-	loose    *bool                // what looseEnds says; nil before anyone asks
-	far      *point.FarMarks      // what farMarks gives; nil before anyone asks
-	lines    map[string]partedRun // what run makes of each line that was asked for
+	current  *Block              // the one that rows go to; nil before the first and behind a list of points
+	aside    []table.Row         // small tables without headings below a list
+	pending  []table.Row         // texts that belong to no block yet
+	path     []table.Row         // the headings of Markdown above
+	talk     sentence.Talk       // what the sentences since the last of them were about
+	padHeads map[string]padHead  // what begins several ends of the sheet; nil before anyone asks
+	cavities map[int]alike.Line  // the lines that are parted together, by their number: of a cavity each
+	ends     map[int]alike.Line  // and of both ends
+	legs     map[int]runline.Leg // the legs of splices, by their line
+	loose    *bool               // what looseEnds says; nil before anyone asks
+	far      *point.FarMarks     // what farMarks gives; nil before anyone asks
+	lines    runline.Lines       // what run makes of each line that was asked for
 }
 
 func (f *finder) find() ([]Block, []table.Row) {

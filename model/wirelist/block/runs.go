@@ -18,21 +18,23 @@ import (
 //   - FC 5V -> GPS VCC (red)
 //   - FC G3 -> GPS GND (black)
 func (f *finder) runs(i int) int {
-	n := 0
+	n, wires := 0, 0
 	for _, r := range f.t.Rows[i:] {
 		if len(r.Cells) != 1 || f.t.Marked && !r.Prose || r.Level > 0 || n > 0 && r.Line > f.t.Rows[i+n-1].Line+2 {
 			break
 		}
-		from, to, _ := f.run(r)
+		from, to, _, free := f.runOrFree(r)
 		if n == 0 && (together{f}).headsRuns(from, to) {
 			break
 		}
 		if from == "" || to == "" || len(from) > mostHead || len(to) > mostHead || isFullSentence(to) {
 			break
 		}
-		n++
+		if n++; !free {
+			wires++
+		}
 	}
-	if n < 2 && !slices.ContainsFunc(f.all, func(b Block) bool { return b.Runs }) {
+	if wires < 2 && !slices.ContainsFunc(f.all, func(b Block) bool { return b.Runs }) {
 		return 0
 	}
 	return n
@@ -69,8 +71,8 @@ func (f *finder) leads(points []table.Row) {
 	if ofNear != "" {
 		devices = f.farDevices(points)
 	}
-	for _, r := range points {
-		from, to, rest := f.run(r)
+	for _, r := range runline.Apart(points) {
+		from, to, rest, _ := f.runOrFree(r)
 		if ofNear != "" && rest[0] == "" && rest[1] == "" {
 			from, rest[0], rest[1] = padlines.Values(from)
 		}

@@ -6,6 +6,7 @@ import (
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/words"
 )
 
 // FillDown writes the name of a cable into the lines of its cores below the first, where that line alone names it, and so the cells of
@@ -37,6 +38,8 @@ func FillDown(h shape.Headings, head table.Row, rows []table.Row) (out []table.R
 	var of *table.Row
 	for i, r := range rows {
 		switch {
+		case shape.IsText(r) && words.SaysNoCable(table.Fold(shape.RowText(r.Cells))):
+			of = nil
 		case cell(r, at) != "":
 			of = &rows[i]
 		case of == nil || shape.IsText(r):

@@ -6,6 +6,7 @@ import (
 
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/strands"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
@@ -18,8 +19,13 @@ func AreSizes(rows []table.Row, i int, mark value.Mark) bool {
 		if i >= len(r.Cells) || value.IsNothing(r.Cells[i]) || shape.IsText(r) || value.IsDitto(r.Cells[i]) {
 			continue
 		}
+		if strands.Inches(r.Cells[i]) {
+			n++ // a size that is told, and not read
+			continue
+		}
 		g, ok := value.ParseGauge(r.Cells[i], value.BareAWG, mark)
-		if !ok || g.Size == "" || g.IsCable() || strings.Trim(r.Cells[i], "0123456789.,/ ") == "" {
+		_, made := strands.Cut(r.Cells[i])
+		if !ok || g.Size == "" || g.IsCable() || made == "" && strings.Trim(r.Cells[i], "0123456789.,/ ") == "" {
 			return false
 		}
 		n++

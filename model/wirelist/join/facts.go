@@ -24,10 +24,14 @@ func Facts(im *draft.Importer, tables []table.Table) {
 	if len(files) > 1 {
 		from = report.Counted(len(files), "list", "lists")
 	}
-	say("%s: %s, %s: %s, %s, %s, %s", from, report.Counted(im.Pages, "table", "tables"), report.Counted(im.Rows, "row", "rows"),
+	fuses := ""
+	if n := len(h.Feeds); n > 0 {
+		fuses = ", " + report.Counted(n, "fuse", "fuses")
+	}
+	say("%s: %s, %s: %s, %s, %s, %s%s", from, report.Counted(im.Pages, "table", "tables"), report.Counted(im.Rows, "row", "rows"),
 		report.Counted(len(h.Terminations), "termination", "terminations"),
 		report.Counted(len(h.Wires), "wire", "wires"), report.Counted(len(h.Units), "unit", "units"),
-		report.Counted(len(h.Splices), "splice", "splices"))
+		report.Counted(len(h.Splices), "splice", "splices"), fuses)
 	const most = 12 // terminations with a line of their own (no source)
 	for i, t := range im.Terms {
 		if i < most {

@@ -1,6 +1,7 @@
 package join
 
 import (
+	"cmp"
 	"fmt"
 	"strings"
 
@@ -9,6 +10,7 @@ import (
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/value"
+	"contralay/model/wirelist/words"
 )
 
 // Feeds makes a protective device of each fuse that the rows state: one for each name,
@@ -18,7 +20,7 @@ func Feeds(im *draft.Importer) {
 	taken := map[string]bool{} // by a name in the list
 	for _, it := range im.Items {
 		if it.Fuse.Set && it.FuseName == "" {
-			it.FuseName = fuseAtEnd(it)
+			it.FuseName = cmp.Or(fuseAtEnd(it), fuseWay(it))
 		}
 		taken[it.FuseName] = true
 	}
@@ -67,6 +69,21 @@ func fuseAtEnd(it *draft.Item) (fuse string) {
 			return ""
 		}
 		fuse = id
+	}
+	return fuse
+}
+
+// fuseWay is the way of a fuse box that a wire begins or ends at, where the list names no cavity of it, "Fuse box 1": all wires there
+// have one fuse. "" where none is, or two are.
+func fuseWay(it *draft.Item) (fuse string) {
+	for _, e := range []draft.End{it.From, it.To} {
+		if e.Term == nil || !words.IsFuseWay(e.Text) || e.Text != cmp.Or(e.Term.Name.V, e.Term.ID) {
+			continue
+		}
+		if fuse != "" {
+			return ""
+		}
+		fuse = e.Term.ID
 	}
 	return fuse
 }

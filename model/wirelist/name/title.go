@@ -7,6 +7,7 @@ import (
 
 	"contralay/model/catalogue"
 	"contralay/model/wirelist/prose"
+	"contralay/model/wirelist/stripname"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
@@ -58,6 +59,9 @@ func ReadTitle(rows []table.Row, cat *catalogue.Catalogue) Title {
 		if told && r.Level == 0 && isSentence(whole) &&
 			(len(strings.Fields(whole)) > 8 || name == text && isSentence(strings.TrimRight(whole, "."))) {
 			name, told = text, false // "Pinout of the main board, rev B. Mind the silkscreen.", "Plug for the fan is not fitted."
+		}
+		if _, more := stripname.In(text); more != "" && told {
+			t.Other = append(t.Other, more)
 		}
 		plug := plugPiece(text)
 		if plug != "" && !told && r.Level == 0 {
@@ -257,18 +261,20 @@ func connectorSaid(text string) (name string, said bool) {
 	if of := ofDesignator(text); of != "" {
 		return of, true
 	}
+	if strip, _ := stripname.In(text); strip != "" {
+		return strip, true
+	}
 	if i := strings.LastIndex(text, ", "); i > 0 { // "Cabinet C2, connector X1"
 		if called, ok := connectorSaid(text[i+2:]); ok {
 			return called, true
 		}
 	}
 	for _, lead := range []string{"connector", "stecker", "steckverbinder", "connecteur", "conector", "connettore", "plug", "pin table",
-		"pinout", "conn", "kontakt", "konektor", "liitin", "ficha", "konnektor", "stekker", "stik", "bornier", "klemmleiste", "morsettiera",
-		"regleta"} {
+		"pinout", "conn", "kontakt", "konektor", "liitin", "ficha", "konnektor", "stekker", "stik"} {
 		if len(text) > len(lead) && strings.EqualFold(text[:len(lead)], lead) {
 			rest := text[len(lead):]
 			if name := strings.TrimLeft(rest, " :.#-"); name != "" && rest != "" && strings.ContainsAny(rest[:1], " :.#-") {
-				if rest[0] == ' ' && isOrdinal(name) {
+				if rest[0] == ' ' && prose.IsOrdinal(name) {
 					return strings.TrimRight(text, " :"), true
 				}
 				if where, called, ok := strings.Cut(name, ": "); ok && len(strings.Fields(where)) < 4 {
@@ -281,14 +287,6 @@ func connectorSaid(text string) (name string, said bool) {
 		}
 	}
 	return text, false
-}
-
-// isOrdinal reports whether what follows the word for a connector begins with a letter or a number alone, which is no name without that
-// word: "A", "1:", "2 - dash".
-func isOrdinal(name string) bool {
-	first, _, _ := strings.Cut(name, " ")
-	first = strings.TrimRight(first, ":,.")
-	return len(name) == 1 || first != "" && len(first) < 3 && strings.Trim(first, "0123456789") == ""
 }
 
 // isOf reports whether a folded word joins the word for a connector with what it is of.

@@ -8,6 +8,7 @@ import (
 	"contralay/model/catalogue"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/nameaside"
 	"contralay/model/wirelist/pads"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/saidonce"
@@ -36,7 +37,11 @@ func readRow(im *draft.Importer, b *shape.Block, cells, notes []string, owner *d
 	if id := b.Cell(cells, name.FieldWire); !value.IsNothing(id) && (isPlainName(id) || name.StateOf(id) == name.Used) {
 		it.OwnID = id
 	}
-	it.Signal = value.JoinNonEmpty("", b.Cell(cells, name.FieldSignal), called)
+	bare, remark := nameaside.Cut(b.Cell(cells, name.FieldSignal))
+	it.Signal = value.JoinNonEmpty("", bare, called)
+	if remark != "" {
+		it.Notes = append(it.Notes, remark)
+	}
 	for i, c := range cells {
 		if i < len(b.Cols) && b.Cols[i].Field == name.FieldKeep && it.Signal == "" && name.IsDrainWord(table.Fold(c)) {
 			it.Signal = c // a shield among the numbers of the cores

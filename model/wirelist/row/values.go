@@ -13,6 +13,8 @@ import (
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/squareword"
+	"contralay/model/wirelist/strands"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
@@ -89,12 +91,12 @@ func (v *valueReader) size() {
 		cell = "" // "NC": nothing stands in the cavity
 	}
 	if cell != "" {
-		g, ok := value.ParseGauge(cell, b.Cols[col].Bare, b.Mark)
+		g, ok := value.ParseGauge(squareword.Whole(cell), b.Cols[col].Bare, b.Mark)
 		if !ok {
 			g, ok = value.SizeAndColour(cell, b.Cols[col].Bare, b.Lang, b.Mark)
 		}
-		if _, strands := value.CutStrands(cell, b.Mark); ok && strands != "" {
-			it.Notes = append(it.Notes, "strands: "+strands)
+		if _, made := strands.Cut(squareword.Whole(cell)); ok && made != "" {
+			it.Notes = append(it.Notes, "strands: "+made)
 		}
 		if c, is := value.ParseColour(cell, b.Lang); !ok && is && strings.Trim(cell, "0123456789") != "" && !b.Has(name.FieldColour) {
 			g, ok = value.Gauge{Colour: c, Size: it.Gauge.Size}, true // one column for both, and this row says the colour alone

@@ -3,6 +3,7 @@ package runline
 import (
 	"slices"
 
+	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/point"
 	"contralay/model/wirelist/table"
 )
@@ -19,6 +20,8 @@ func TellBothEnds(rows []table.Row) bool {
 //	C1-2 to C7-2, 22 AWG green, CAN L
 func NamesBehind(rows []table.Row) {
 	seen, nets := map[string]bool{}, 0
+	all := rows
+	rows = slices.DeleteFunc(slices.Clone(rows), isFree)
 	for _, r := range rows {
 		if len(r.Cells) <= signalAt || r.Cells[signalAt] != "" || r.Cells[noteAt] == "" || !point.IsShortName(r.Cells[noteAt]) {
 			return
@@ -31,7 +34,15 @@ func NamesBehind(rows []table.Row) {
 	if len(rows) < 2 || 4*len(seen) < 3*len(rows) || 2*nets < len(rows) {
 		return
 	}
-	for i := range rows {
-		rows[i].Cells[noteAt], rows[i].Cells[signalAt] = "", rows[i].Cells[noteAt]
+	for _, r := range all {
+		if !isFree(r) {
+			r.Cells[noteAt], r.Cells[signalAt] = "", r.Cells[noteAt]
+		}
 	}
+}
+
+// isFree reports whether a row of a run list has the state of its cavity in the place of the far end.
+func isFree(r table.Row) bool {
+	const farAt = 2
+	return len(r.Cells) > farAt && name.StateOf(r.Cells[farAt]) != name.Used
 }

@@ -1,12 +1,11 @@
 package settle
 
 import (
-	"slices"
-
 	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/words"
 )
 
 // idsByCells finds the column of the numbers of the wires where its heading does not say it: its cells are short, have a digit, and
@@ -30,13 +29,11 @@ func (l *Look) idsByCells() {
 //	1   | T1  | Forward | red
 //	2   | T2  | Reverse | blue
 func (l *Look) tagsCircuits(i int) bool {
-	w := name.Words(table.Fold(l.Cols[i].Head))
-	if l.Cols[i].Field != name.FieldSignal || len(w) > 2 || !slices.ContainsFunc(w, func(w string) bool {
-		return w == "tag" || w == "label" || w == "line" || w == "marker"
-	}) {
+	f := l.Cols[i].Field
+	if f != name.FieldSignal && f != name.FieldKeep || !words.HeadsLabel(l.Cols[i].Head) {
 		return false
 	}
-	return l.namesBeside(i)
+	return f == name.FieldSignal && l.namesBeside(i) || column.TagsRows(l.Cols, l.Src.Rows, i)
 }
 
 // startsRuns reports whether a column that nobody knows stands first in a list of both ends, no column numbers the wires, and

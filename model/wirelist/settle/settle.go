@@ -69,6 +69,9 @@ func (l *Look) settle() {
 	l.farDevice()
 	l.deviceOfPins()
 	ends.deviceOfStrips()
+	if !l.Has(l.Cols, name.FieldWire) {
+		l.idsByCells() // what the strips are is known by now
+	}
 	l.connectionNames()
 	l.numbered()
 	for i := range l.Cols {

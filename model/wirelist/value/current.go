@@ -73,6 +73,9 @@ func FuseIn(note string, mark Mark) (rating unit.Ampere, rest string, ok bool) {
 				return 0, note, false
 			default:
 				rating, ok = v, true
+				if strings.Contains(table.Fold(p), "breaker") {
+					rest = note // a breaker is no fuse: the words are kept
+				}
 			}
 		}
 	}

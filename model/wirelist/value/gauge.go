@@ -6,6 +6,8 @@ import (
 	"unicode"
 
 	"contralay/model/catalogue"
+	"contralay/model/wirelist/squareword"
+	"contralay/model/wirelist/strands"
 	"contralay/model/wirelist/table"
 )
 
@@ -43,7 +45,7 @@ func ParseGauge(text string, bare Bare, mark Mark) (g Gauge, ok bool) {
 	if g, ok := parsePart(text); ok {
 		return g, true
 	}
-	if size, _ := CutStrands(text, mark); size != "" {
+	if size, _ := strands.Cut(squareword.Plain(text)); size != "" {
 		text = size
 	}
 	if as, ok := earthedCores(text); ok {
@@ -68,7 +70,7 @@ func ParseGauge(text string, bare Bare, mark Mark) (g Gauge, ok bool) {
 		return g, true
 	}
 	var in room
-	all := scan(in[:0], table.Fold(squared(text)))
+	all := scan(in[:0], table.Fold(squareword.Plain(text)))
 	size, metric, awg := "", false, false
 	for i := 0; i < len(all); i++ {
 		t := all[i]
@@ -303,7 +305,7 @@ func specNamed(words []string) (name string, n int) {
 // high strand"; "" where there is none, or more than one. Of one size said both ways, "1.5mm²
 // (16 AWG)", the first counts.
 func SizeWithin(text string, mark Mark) string {
-	folded := table.Fold(squared(text))
+	folded := table.Fold(squareword.Plain(text))
 	if !strings.Contains(folded, "mm") && !strings.Contains(folded, "awg") && !strings.Contains(folded, "ga") {
 		return "" // no unit of sizes
 	}
@@ -379,17 +381,6 @@ func (g Gauge) String() string {
 // which has AWG sizes alone.
 func (g Gauge) isPart() bool {
 	return strings.HasPrefix(g.Spec, "AS22759/") && !g.IsCable() && g.Conductors == 0 && !strings.HasSuffix(g.Size, "mm2")
-}
-
-// squared writes mm² where a list has ² alone behind a number, "0,35²", which would be read
-// as one more digit.
-func squared(text string) string {
-	before, after, found := strings.Cut(text, "²")
-	num := strings.TrimRight(before, " ")
-	if !found || num == "" || num[len(num)-1] < '0' || num[len(num)-1] > '9' {
-		return text
-	}
-	return num + " mm²" + after
 }
 
 // IsCable reports whether g is of several wires or of one that is shielded or twisted.

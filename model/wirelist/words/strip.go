@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/stripname"
 	"contralay/model/wirelist/table"
 )
 
@@ -14,15 +15,11 @@ func NamesStrip(title string) bool {
 	}
 	return slices.ContainsFunc(name.Words(table.Fold(title)), func(w string) bool {
 		switch w {
-		case "strip", "terminal", "terminals", "block", "klemmenstrook", "klemmenrij", "klemmenblok", "klemleiste", "klemmleiste",
-			"klemmenleiste",
-			"reihenklemmen", "klemmblock", "bornier", "bornes", "morsettiera", "regleta", "bornero", "listwa", "svorkovnice", "plint",
-			"riviliitin",
-			"klemrække", "klemraekke", "rekkeklemme", "kroonsteen":
+		case "strip", "terminal", "terminals", "block", "klemleiste", "bornes":
 			return true
 		case "harness", "loom", "wiring", "cable", "lead":
 			return false
 		}
-		return name.IsPinTitle(w)
+		return stripname.Is(w) || name.IsPinTitle(w)
 	})
 }

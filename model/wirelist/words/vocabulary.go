@@ -101,7 +101,8 @@ var vocabulary = sync.OnceValue(func() map[string]name.Meaning {
 	}
 	add(name.FieldSignal, "", "what it does", "what it is", "what it is for")
 	add(name.FieldSignal, "", "measurement", "measurand", "messgrosse", "grandezza", "grandeur")
-	add(name.FieldSignal, "", "line", "linie", "tag", "tag name", "signal tag", "circuit description", "circuit function")
+	add(name.FieldSignal, "", "line", "linie", "tag", "tag name", "tag no", "tag number", "tag #", "signal tag", "duty",
+		"circuit description", "circuit function")
 	add(name.FieldWire, "", "cable number", "lead", "lead no", "cct", "cct no", "ckt", "ckt no", "wire tag", "wire label", "ferrule",
 		"wire marker")
 	for side, at := range map[string][2]name.Field{"a": {name.FieldFrom, name.FieldFromPin}, "1": {name.FieldFrom, name.FieldFromPin},
@@ -116,7 +117,7 @@ var vocabulary = sync.OnceValue(func() map[string]name.Meaning {
 		"pol", "pol nr", "pole", "pole no", "polnr", "output", "output no", "ausgang", "sortie", "salida", "uscita", "uitgang", "utgang",
 		"wyjscie", "saida")
 	add(name.FieldPin, "", "kanal", "canale", "kanaal", "ch")
-	add(name.FieldConnector, "", "board", "controller", "box", "housing", "header", "panel")
+	add(name.FieldConnector, "", "board", "controller", "box", "housing", "header", "panel", "tag strip", "strip name", "strip no")
 	further := func(f name.Field, lang string, words ...string) {
 		for _, w := range words {
 			if _, taken := m[w]; !taken { // a word of the five languages above stays theirs

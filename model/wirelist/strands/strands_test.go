@@ -1,4 +1,4 @@
-package value
+package strands
 
 import "testing"
 
@@ -12,17 +12,28 @@ func TestStrandsBehindASize(t *testing.T) {
 		"2.5mm2 (50/0.25 mm)":  {"2.5 mm²", "50/0.25 mm"},
 		"4 (7/0.30)":           {}, // another area: half a square
 		"1.5 (65/0.032)":       {},
-		"56/0.30":              {}, // strands alone
+		"56/0.30":              {"4 mm²", "56/0.30"}, // strands alone
+		"9/0.30":               {"0.65 mm²", "9/0.30"},
+		"65/0.30":              {"4.5 mm²", "65/0.30"},
+		"14/.30":               {"1 mm²", "14/.30"},
+		"28/0.30 2.0mm²":       {"2.0 mm²", "28/0.30"},
+		"2,0 mm² 28/0,30":      {"2,0 mm²", "28/0,30"},
+		"2.0mm², 28/0.30":      {"2.0 mm²", "28/0.30"},
+		"28/0.30 (2.0mm²)":     {"2.0 mm²", "28/0.30"},
+		"28/0.30 1.0mm²":       {}, // another area
+		"28/0.30 2":            {}, // could be two of them
+		"44/.012":              {}, // of inches
+		"4/0.5":                {}, // four cores
+		"7x0.75":               {}, // seven cores
+		"7/0.5":                {}, // 1.37 mm² is no size
+		"19/29":                {}, // AWG
 		"16 (19/29)":           {}, // an AWG size: 19 strands of AWG 29
 		"20 (RD)":              {},
 		"4 (56/0.30) screened": {},
 	} {
-		size, strands := CutStrands(text, MarkUnknown)
+		size, strands := Cut(text)
 		if size != want[0] || strands != want[1] {
 			t.Errorf("%q: %q and %q, want %q", text, size, strands, want)
 		}
-	}
-	if g, ok := ParseGauge("4 (56/0.30)", BareAWG, MarkUnknown); !ok || g.Size != "4mm2" {
-		t.Errorf("%v %+v", ok, g)
 	}
 }

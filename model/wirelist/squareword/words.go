@@ -1,0 +1,30 @@
+package squareword
+
+import "strings"
+
+// plain holds the words for mm² that mean nothing else behind a number, folded. From memory, no source.
+var plain = set("kvadrat|kvadratare|kvadraten|kvadratmillimeter|kvadratmillimetre|kvadratmilimetr|kvadratmm|kvmm|quadratmillimeter",
+	"quadratmm|mmq|qmm|kwadraat|kwadratmillimeter|kwadraatmillimeter|kwadrat|kwadraty|kwadratow|nelio|neliota|neliomm|neliomillimetri",
+	"neliomillimetria|millimetriquadri|negyzetmillimeter|milimetrekare|sqmm|sqmms|кв.мм|квмм|квадрат|квадрата|квадратов")
+
+// doubtful holds those that also mean something else.
+var doubtful = set("sq|square|squares|squared|quadrat|quadri|quadro|quadrati|quadrato|carre|carres|cuadrado|cuadrados|quadrado|quadrados",
+	"vierkant|vierkante|kvadratni|ctverecni|ctverecnich|kwadratowy|kwadratowe|kwadratowych|negyzet|kare|patrat|patrati|кв")
+
+// mm holds the words for a millimetre.
+var mm = set("mm|mms|millimeter|millimeters|millimetre|millimetres|milimetro|milimetros|millimetro|millimetri|milimetr|milimetry|milimetru",
+	"millimetria|мм")
+
+// joins holds the words between a millimetre and the word for its square: "4 mm au carré".
+var joins = set("au|al|ao|im")
+
+// set makes a look-up of words set off by strokes.
+func set(lines ...string) map[string]bool {
+	all := map[string]bool{}
+	for _, l := range lines {
+		for w := range strings.SplitSeq(l, "|") {
+			all[w] = true
+		}
+	}
+	return all
+}
