@@ -67,7 +67,7 @@ func trimMark(text string) string { return strings.TrimRight(text, " ,;|–—:"
 // lead parts the cavity off the front of a line: "1 - red", "1: red", "1. red", "pin 1, red", "A1 | red", "3 red". sign is what
 // stands between, without blanks.
 func lead(text string) (pin, sign, rest string, ok bool) {
-	text, _ = words.BehindCavityWord(text)
+	text, _ = words.BehindPlaceWord(text)
 	end := strings.IndexAny(text, " :=.),;|\t")
 	if end <= 0 {
 		return "", "", "", false

@@ -37,8 +37,8 @@ func Walls(cols []shape.Column, prof []Profile, rows []table.Row) []shape.Column
 			ends = append(ends, i)
 		}
 	}
-	if len(ends) != 2 {
-		return nil
+	if len(ends) != 2 || !slices.ContainsFunc(ends, func(i int) bool { return !cols[i].Known() || isSide(cols[i].Head) }) {
+		return nil // "From" and "To" say enough by themselves
 	}
 	cols = slices.Clone(cols)
 	cols[wall].Field, cols[wall+1].Field, cols[wall+1].Of, cols[wall+1].Running = name.FieldConnector, name.FieldVia, "", false

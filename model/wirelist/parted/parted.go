@@ -65,8 +65,8 @@ func headings(h shape.Headings, r table.Row) (sign string, cols []shape.Column) 
 	return "", nil
 }
 
-// below are the cells of the lines right below such headings, as far as they are parted as those are: none has more pieces, and half of
-// them have as many or one less.
+// below are the cells of the lines right below such headings, as far as they are parted as those are: half of them have as many pieces or
+// one less. Where a name has the sign within, a line may have more.
 func below(rows []table.Row, sign string, cols []shape.Column) (lines [][]string) {
 	wide := len(cols)
 	full := 0
@@ -76,6 +76,9 @@ func below(rows []table.Row, sign string, cols []shape.Column) (lines [][]string
 			break
 		}
 		cells := cut(r.Cells[0], sign)
+		if more := len(cells) - wide; more > 0 && more <= mostWithin && name.IsCavity(cells[0]) {
+			cells = joined(cells, nameColumn(cols), more, sign)
+		}
 		if len(cells) < 2 || len(cells) > wide {
 			break
 		}
@@ -94,11 +97,27 @@ func below(rows []table.Row, sign string, cols []shape.Column) (lines [][]string
 func spread(cells []string, cols []shape.Column) []string {
 	out := make([]string, len(cols))
 	copy(out, cells)
-	at := slices.IndexFunc(cols, func(c shape.Column) bool { return c.Field == name.FieldSignal })
+	at := nameColumn(cols)
 	if len(cells) == 2 && at > 1 && name.StateOf(cells[1]) != name.Used {
 		out[1], out[at] = "", cells[1]
 	}
 	return out
+}
+
+// mostWithin is how often a name may have the sign within (no source).
+const mostWithin = 2
+
+// nameColumn is the column of the names; −1 where there is none.
+func nameColumn(cols []shape.Column) int {
+	return slices.IndexFunc(cols, func(c shape.Column) bool { return c.Field == name.FieldSignal })
+}
+
+// joined puts some pieces more than there are columns into the name, "CAN - H"; without a column of names they stay.
+func joined(cells []string, at, more int, sign string) []string {
+	if at < 0 {
+		return cells
+	}
+	return slices.Concat(cells[:at], []string{strings.Join(cells[at:at+more+1], sign)}, cells[at+more+1:])
 }
 
 // isEach reports whether something is so of every column.

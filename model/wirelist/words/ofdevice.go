@@ -5,7 +5,7 @@ package words
 // IsOfDevice reports whether a folded word joins the word for a connector with the device that it is of.
 func IsOfDevice(w string) bool {
 	switch w {
-	case "of", "from", "vom", "von", "der", "des", "am", "de", "du", "del", "della", "dello", "do", "da", "van", "av", "fra":
+	case "of", "vom", "von", "der", "des", "am", "de", "du", "del", "della", "dello", "do", "da", "van", "av", "fra":
 		return true
 	}
 	return false
@@ -15,7 +15,8 @@ func IsOfDevice(w string) bool {
 // no device.
 func IsOwner(w string) bool {
 	switch w {
-	case "my", "our", "his", "her", "their", "your", "this", "that", "each", "every", "all", "one", "new", "old", "other", "same", "mein",
+	case "mine", "my", "our",
+		"his", "her", "their", "your", "this", "that", "each", "every", "all", "one", "new", "old", "other", "same", "mein",
 		"meinem", "meiner", "meines", "unser", "unserem", "unserer", "dieser", "diesem", "jeder", "mon", "ma", "mes", "notre", "cette",
 		"cet", "chaque", "tous", "mi", "mis", "nuestro", "nuestra", "este", "esta", "cada", "todo", "mio", "mia", "nostro", "nostra",
 		"questo",
