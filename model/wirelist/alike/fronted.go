@@ -73,7 +73,8 @@ func front(r table.Row) (of, rest string) {
 		return "", r.Cells[0]
 	}
 	of, rest, ok := strings.Cut(r.Cells[0], " ")
-	if _, pin := words.BehindCavityWord(rest); !ok || !pin || !name.IsDesignator(of) || words.IsCavityLead(table.Fold(of)) {
+	if _, pin := words.BehindCavityWord(rest); !ok || !pin || of != strings.ToUpper(of) || !name.IsDesignator(of) && len(of) < 2 ||
+		words.IsCavityLead(table.Fold(of)) {
 		return "", r.Cells[0]
 	}
 	return of, rest

@@ -30,7 +30,8 @@ func CableDevices(cols []shape.Column, prof []Profile, rows []table.Row) []shape
 		case name.FieldCable:
 			cable = i
 		case name.FieldKeep:
-			if w := name.Words(table.Fold(c.Head)); device < 0 && !c.Given && len(w) > 0 && len(w) < 4 && p.All(p.Words) &&
+			if w := name.Words(table.Fold(c.Head)); device < 0 && !c.Given && len(w) > 0 && len(w) < 4 && 2*p.Words >= p.Filled &&
+				p.All(p.Long) &&
 				p.States+p.Colours+p.Sized == 0 && !p.Unique() && p.Distinct > 1 && !name.IsRemark(w) && !name.IsMeasure(w) &&
 				!name.IsOtherHead(c.Head) {
 				device = i
