@@ -70,7 +70,7 @@ func frontedFrom(rows []table.Row) (n int) {
 // front parts the connector off the front of a line, and gives the rest, which begins with a word for a cavity.
 func front(r table.Row) (of, rest string) {
 	if len(r.Cells) != 1 || r.Level > 0 {
-		return "", r.Cells[0]
+		return "", ""
 	}
 	of, rest, ok := strings.Cut(r.Cells[0], " ")
 	if _, pin := words.BehindCavityWord(rest); !ok || !pin || of != strings.ToUpper(of) || !name.IsDesignator(of) && len(of) < 2 ||

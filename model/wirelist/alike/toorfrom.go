@@ -27,6 +27,9 @@ func toOrFrom(texts []string) (near, far []string, ok bool) {
 			coloured++
 		}
 		w := strings.Fields(t)
+		if len(w) < 3 {
+			continue
+		}
 		leads := func(w string) bool { f := table.Fold(w); return words.GoesTo(f) && len(f) > 1 || words.ComesFrom(f) }
 		at := slices.IndexFunc(w[1:], leads) + 1
 		if at == 0 || at+1 >= len(w) || slices.ContainsFunc(w[at+1:], leads) || !isShort(strings.Join(w[at+1:], " ")) {

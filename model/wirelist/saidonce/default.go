@@ -21,10 +21,10 @@ import (
 //	Pump:2 | Box:5 | red
 func Default(im *draft.Importer, t *table.Table, blocks []*shape.Block, lang string) {
 	im.Default = draft.Default{}
-	mark, read := blocks[0].Mark, linesOf(blocks)
+	mark := blocks[0].Mark
 	for _, r := range t.Rows {
 		_, text := r.Filled()
-		if !shape.IsText(r) || read.has[r.Line] || !saysUnlessNoted(text) {
+		if !shape.IsText(r) || !saysUnlessNoted(text) || isData(blocks, r.Line) {
 			continue
 		}
 		d := draft.Default{Text: text, Mark: mark, At: table.Place{File: t.File, Sheet: t.Sheet, Row: r.Line}}

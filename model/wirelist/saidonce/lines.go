@@ -1,6 +1,7 @@
 package saidonce
 
 import (
+	"cmp"
 	"slices"
 
 	"contralay/model/wirelist/name"
@@ -9,23 +10,25 @@ import (
 	"contralay/model/wirelist/words"
 )
 
-// lines are those of a sheet that are rows of its tables, which say something of their own wires alone.
-type lines struct {
-	has  map[int]bool
-	last int
+// isData reports whether a line is a row of one of some tables that is no text: it says something of its own wires alone.
+func isData(blocks []*shape.Block, line int) bool {
+	return slices.ContainsFunc(blocks, func(b *shape.Block) bool {
+		i, is := slices.BinarySearchFunc(b.Rows, line, func(r table.Row, line int) int { return cmp.Compare(r.Line, line) })
+		return is && !shape.IsText(b.Rows[i])
+	})
 }
 
-// linesOf are the lines of the rows of some tables that are no text.
-func linesOf(blocks []*shape.Block) lines {
-	l := lines{has: map[int]bool{}}
+// lastLine is the line of the last row of some tables that is no text.
+func lastLine(blocks []*shape.Block) (last int) {
 	for _, b := range blocks {
-		for _, r := range b.Rows {
+		for _, r := range slices.Backward(b.Rows) {
 			if !shape.IsText(r) {
-				l.has[r.Line], l.last = true, max(l.last, r.Line)
+				last = max(last, r.Line)
+				break
 			}
 		}
 	}
-	return l
+	return last
 }
 
 // saysWires reports whether a text has a word for wires.

@@ -29,7 +29,7 @@ type Wide struct {
 //
 //	| Pin | Signal |
 func Overall(t *table.Table, blocks []*shape.Block, mark value.Mark) (all []Wide) {
-	section, read := 0, linesOf(blocks)
+	section := 0
 	for _, r := range t.Rows {
 		if r.Level > 0 {
 			section = 0
@@ -37,7 +37,7 @@ func Overall(t *table.Table, blocks []*shape.Block, mark value.Mark) (all []Wide
 				section = r.Line
 			}
 		}
-		if _, text := r.Filled(); shape.IsText(r) && !read.has[r.Line] && saysAll(text) {
+		if _, text := r.Filled(); shape.IsText(r) && saysAll(text) && !isData(blocks, r.Line) {
 			if size := value.SizeWithin(text, mark); size != "" {
 				at := table.Place{File: t.File, Sheet: t.Sheet, Row: r.Line}
 				all = append(all, Wide{draft.Overall{Size: size, Text: text, At: at}, section})

@@ -16,10 +16,9 @@ import (
 // Squares finds the text of a sheet that says that its sizes are cross sections in mm², "all sizes in mm²", and takes it for the columns of
 // sizes whose numbers have no unit.
 func Squares(im *draft.Importer, t *table.Table, blocks []*shape.Block) {
-	read := linesOf(blocks)
 	for _, r := range t.Rows {
 		_, text := r.Filled()
-		if !shape.IsText(r) || read.has[r.Line] || !saysSquares(text) {
+		if !shape.IsText(r) || !saysSquares(text) || isData(blocks, r.Line) {
 			continue
 		}
 		took := false

@@ -31,7 +31,7 @@ type Told struct {
 
 // ToldIn finds such texts of a sheet. The one that Default found keeps the colour that it says too.
 func ToldIn(im *draft.Importer, t *table.Table, blocks []*shape.Block, mark value.Mark) (all []Told) {
-	section, read := 0, linesOf(blocks)
+	section, last := 0, lastLine(blocks)
 	for i, r := range t.Rows {
 		if r.Level > 0 {
 			section = 0
@@ -39,11 +39,11 @@ func ToldIn(im *draft.Importer, t *table.Table, blocks []*shape.Block, mark valu
 				section = r.Line
 			}
 		}
-		if !shape.IsText(r) || read.has[r.Line] {
+		if !shape.IsText(r) || isData(blocks, r.Line) {
 			continue
 		}
 		_, text := r.Filled()
-		if r.Line > read.last && saysWires(text) {
+		if r.Line > last && saysWires(text) {
 			section = 0
 		}
 		at := table.Place{File: t.File, Sheet: t.Sheet, Row: r.Line}

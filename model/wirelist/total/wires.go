@@ -50,6 +50,15 @@ func isLast(b *shape.Block, i int) bool {
 
 // counted is how many there are by a row that does nothing else: its remarks stand in columns for them.
 func counted(cols []shape.Column, r table.Row) (n int, wires, ok bool) {
+	others := 0 // cells that are no remark: most rows have more than two
+	for i, c := range r.Cells {
+		if c != "" && i < len(cols) && !isRemark(cols[i].Field) {
+			others++
+		}
+	}
+	if others > 2 {
+		return 0, false, false
+	}
 	var texts []string
 	for i, c := range r.Cells {
 		if c == "" {
