@@ -12,11 +12,12 @@
 // Two steps, both pure functions of what they are given: Read, of package table, makes
 // tables of bytes, Import makes a harness and a report of tables. Neither opens a file.
 //
-// The way through Import, a package each: block finds the tables of a sheet, grid gives each cell of some a row, and twoside makes one
-// table of both sides of a connector; settle says what its columns are, by the headings that shape knows and by their cells; reading
-// tries every way to read it, and takes the way that explains most of what stands there; row reads one row, with value and name for
-// its cells; draft is the harness as far as it is read; join makes of it what the rows of several tables say together, and holds the
-// whole against itself; audit holds it against the lists, row by row, and knows no habit of any; report is what is said on the way.
+// The way through Import, a package each: block finds the tables of a sheet, grid gives each cell of some a row, twoside makes one table
+// of both sides of a connector, and parted gives cells to lines below a line of headings; settle says what its columns are, by the
+// headings that shape knows and by their cells; reading tries every way to read it, and takes the way that explains most of what stands
+// there; row reads one row, with value and name for its cells; draft is the harness as far as it is read; join makes of it what the rows
+// of several tables say together, and holds the whole against itself; audit holds it against the lists, row by row, and knows no habit
+// of any; report is what is said on the way.
 // words has the headings in many languages, sidehead those that stand in two rows, freeword the
 // words for a free cavity, column looks at cells. comment, prose, arrow, point, runline, alike and sentence read
 // texts that are no table, pads what boards call their cavities, cable what is said of cables, endtext the ends that are no cavity,

@@ -258,8 +258,9 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int
 	var wide []saidonce.Wide
 	if len(wires) > 0 {
 		wide = saidonce.Overall(t, blocksOf(wires), wires[0].Block.Mark)
-		saidonce.Default(im, t, wires[0].Block.Mark, wires[0].Reading().Block.Lang)
-		told = saidonce.ToldIn(im, t, wires[0].Block.Mark)
+		saidonce.Default(im, t, blocksOf(wires), wires[0].Reading().Block.Lang)
+		told = saidonce.ToldIn(im, t, blocksOf(wires), wires[0].Block.Mark)
+		saidonce.Squares(im, t, blocksOf(wires))
 		saySplices(im, h, t)
 	}
 	im.Squares = column.Squares(blocksOf(wires))

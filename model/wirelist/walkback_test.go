@@ -19,6 +19,7 @@ import (
 	"contralay/model/wirelist/squareword"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
+	"contralay/model/wirelist/words"
 )
 
 // Nothing is invented: from every wire of every list there is a way back to the rows that tell of it, and each id, name, end,
@@ -433,9 +434,11 @@ func isValueOf(w *model.Wire, h *model.Harness, cell string) bool {
 // partsSaid reports whether each word of a cell stands somewhere: an end is parted in its connector and its cavity.
 func partsSaid(said, cell string) bool {
 	for _, word := range strings.FieldsFunc(cell, func(r rune) bool { return strings.ContainsRune(" :/,;-&()[]–>@", r) }) {
-		if w := strings.ToLower(word); w != "pin" && w != "terminal" && w != "kontakt" && w != "klemme" && w != "broche" && w != "awg" &&
-			w != "ga" &&
-			w != "to" && w != "nach" && w != "zum" && w != "zur" && w != "von" && w != "vom" && w != "der" &&
+		w := strings.ToLower(word)
+		if f := table.Fold(w); words.IsCavityLead(f) || words.GoesTo(f) || words.ComesFrom(f) || words.IsArticle(f) {
+			continue
+		}
+		if w != "awg" && w != "ga" && w != "zum" && w != "zur" && w != "geht" &&
 			w != "see" && w != "siehe" && !isSizeWord(w) && name.StateOf(w) == name.Used &&
 			!strings.Contains(said, plain(word)) && !isColourWord(w) {
 			return false

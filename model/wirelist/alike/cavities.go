@@ -26,6 +26,11 @@ func Cavities(texts []string) (lines []Line, ok bool) {
 		lines[i].Pin, rest[i] = pin, more
 	}
 	near, far, arrows, parted := halves(rest)
+	for _, part := range []func([]string) ([]string, []string, bool){lastTo, toOrFrom} {
+		if n, f, cut := part(rest); cut && !arrows && (!parted || filledOf(f) > filledOf(far)) {
+			near, far, parted = n, f, cut
+		}
+	}
 	if parted && numbered(texts) && mostEnds(near) {
 		return nil, false // they tell both ends, and are counted
 	}
@@ -111,4 +116,14 @@ func mostEnds(texts []string) bool {
 		}
 	}
 	return 2*n > len(texts)
+}
+
+// filledOf counts the texts that say something.
+func filledOf(texts []string) (n int) {
+	for _, t := range texts {
+		if t != "" {
+			n++
+		}
+	}
+	return n
 }

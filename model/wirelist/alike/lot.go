@@ -24,6 +24,7 @@ func newLot(near, far []string) *lot {
 		if !l.sized() && !colouredSizes(side) {
 			bareSizes(side)
 		}
+		wholeSections(side)
 	}
 	return l
 }
@@ -97,12 +98,15 @@ func allPieces(texts []string) [][]piece {
 		if t == "" {
 			continue
 		}
-		if filled++; name.StateOfSignal(t) == name.Used {
+		if name.StateOfSignal(t) == name.Used {
 			used++
 		}
 		if all[i] = pieces(t, mark); slices.ContainsFunc(all[i], piece.isValue) {
 			values++
+		} else if name.StateOf(t) != name.Used {
+			continue
 		}
+		filled++
 	}
 	if 2*values >= filled {
 		return withNamed(texts, all, mark)

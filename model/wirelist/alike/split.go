@@ -7,6 +7,7 @@ import (
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/point"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/words"
 )
 
 // toWords are the words that may stand in the place of an arrow.
@@ -66,12 +67,7 @@ func trimMark(text string) string { return strings.TrimRight(text, " ,;|–—:"
 // lead parts the cavity off the front of a line: "1 - red", "1: red", "1. red", "pin 1, red", "A1 | red", "3 red". sign is what
 // stands between, without blanks.
 func lead(text string) (pin, sign, rest string, ok bool) {
-	for _, w := range []string{"pin", "way", "cavity", "cav", "terminal", "pos"} {
-		if len(text) > len(w)+1 && strings.EqualFold(text[:len(w)], w) && (text[len(w)] == ' ' || text[len(w)] == '#') {
-			text = strings.TrimLeft(text[len(w):], " #.")
-			break
-		}
-	}
+	text, _ = words.BehindPlaceWord(text)
 	end := strings.IndexAny(text, " :=.),;|\t")
 	if end <= 0 {
 		return "", "", "", false

@@ -174,7 +174,8 @@ func (f *finder) runOrFree(r table.Row) (from, to string, rest []string, free bo
 // cavityLines is how many rows from one on are cavities that are parted together.
 func (f together) cavityLines(i int) (n int) {
 	for i+n < len(f.t.Rows) {
-		if _, ok := f.cavities[f.t.Rows[i+n].Line]; !ok || n > 0 && f.t.Rows[i+n].Line != f.t.Rows[i+n-1].Line+1 {
+		r := f.t.Rows[i+n]
+		if _, ok := f.cavities[r.Line]; !ok || r.Level > 0 || n > 0 && r.Line != f.t.Rows[i+n-1].Line+1 {
 			break
 		}
 		n++

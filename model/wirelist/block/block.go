@@ -12,6 +12,7 @@ import (
 	"contralay/model/wirelist/grid"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/padlines"
+	"contralay/model/wirelist/parted"
 	"contralay/model/wirelist/point"
 	"contralay/model/wirelist/runline"
 	"contralay/model/wirelist/sentence"
@@ -57,10 +58,11 @@ func Find(h shape.Headings, t table.Table) (all []Block, over []table.Row) {
 		if rows := grid.Turned(h, &band); rows != nil {
 			band.Rows, band.Marked = rows, false
 		}
+		band.Rows = parted.Rows(h, &band)
 		band.Rows = titled.Rows(h, &band)
 		band.Rows = twoside.Rows(h, &band)
 		if h.HeadLine() == 0 && !h.Numbered() {
-			band.Rows = runline.SpreadPins(runline.Chained(band.Rows))
+			band.Rows = alike.Fronted(runline.SpreadPins(runline.Chained(band.Rows)))
 			if !slices.ContainsFunc(band.Rows, h.IsHead) {
 				band.Rows = runline.Joined(band.Rows)
 			}

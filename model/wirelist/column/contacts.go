@@ -16,7 +16,7 @@ func CountsContacts(titles, rows []table.Row, i int) bool {
 	for _, t := range titles {
 		_, text := t.Filled()
 		if c, ok := name.ReadCount(text); ok && c.Of == "contacts" {
-			if s := name.SizeCounted(text); s != "" {
+			if s := sizeCounted(text); s != "" {
 				said[s] += c.N
 			}
 		}
@@ -44,4 +44,16 @@ func CavitiesIn(rows []table.Row, i int) (n int) {
 		}
 	}
 	return n
+}
+
+// sizeCounted is the size of contacts that a count names, "20" of "Size 20 contacts x26"; "" where it
+// names none.
+func sizeCounted(text string) string {
+	all := value.Scan(table.Fold(text))
+	for i, t := range all {
+		if t.Text == "size" && i+1 < len(all) && all[i+1].Kind == '0' {
+			return all[i+1].Text
+		}
+	}
+	return ""
 }

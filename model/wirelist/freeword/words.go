@@ -14,7 +14,7 @@ func IsBlank(folded string) bool {
 		"blindstopfen",
 		"libre", "vide", "non connecte", "non utilise", "ne pas utiliser", "non monte", "inutilise", "bouchon", "obturateur",
 		"sin conexion", "no conectado", "no usado", "no usar", "sin usar", "vacio", "tapon",
-		"libero", "non connesso", "non usato", "non usare", "vuoto", "tappo",
+		"libero", "libera", "libres", "liberi", "libere", "non connesso", "non usato", "non usare", "vuoto", "tappo",
 		"wolny", "wolne", "nie podlaczony", "nie podlaczone", "niepodlaczony", "nieuzywany", "nieuzywane", "pusty",
 		"vrij", "niet aangesloten", "niet gebruikt", "leeg", "volny", "volne", "volna", "nezapojeno", "nezapojen", "nepouzito",
 		"ledig", "oanvand", "ej anvand", "anvands ej", "ej ansluten", "ikke brukt", "ikke tilkoblet", "ikke tilsluttet", "ubrugt",

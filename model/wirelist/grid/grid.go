@@ -18,7 +18,10 @@ func Apart(h shape.Headings, t *table.Table) (rows []table.Row, heads []int) {
 		return nil, nil // a person has said where its columns are
 	}
 	for i := 0; i < len(t.Rows); i++ {
-		made, n := across(h, t.Rows[i:])
+		made, n := figures(h, t.Rows[:i], t.Rows[i:])
+		if made == nil {
+			made, n = across(h, t.Rows[i:])
+		}
 		if made == nil {
 			made, n = face(t.Rows[i:])
 		}

@@ -13,9 +13,8 @@ import (
 func IsDeviceWord(w string) bool {
 	switch w {
 	case "sensor", "sensors", "device", "devices", "load", "actuator", "component", "consumer", "motor", "lamp", "switch", "injector",
-		"solenoid",
-		"valve", "module", "gerat", "fuhler", "verbraucher", "capteur", "appareil", "sensore", "dispositivo", "aparato", "urzadzenie",
-		"czujnik":
+		"solenoid", "magnet", "electromagnet", "electroaimant", "elektromagnet", "elettromagnete", "electroiman", "valve", "module",
+		"gerat", "fuhler", "verbraucher", "capteur", "appareil", "sensore", "dispositivo", "aparato", "urzadzenie", "czujnik":
 		return true
 	}
 	return false

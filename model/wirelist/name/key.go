@@ -18,7 +18,7 @@ func PlusMinus(signal string) []string {
 		s = strings.TrimSpace(WithoutBrackets(s)) // "Battery + (M8 ring)"
 	}
 	switch {
-	case strings.HasSuffix(s, "+"):
+	case strings.HasSuffix(s, "+"), strings.Contains(strings.ReplaceAll(s, "-", " "), " + "): // "bar + of the chest" is not its bar -
 		return []string{"+"}
 	case strings.HasSuffix(s, "-") || strings.HasSuffix(s, "−"):
 		return []string{"-"}

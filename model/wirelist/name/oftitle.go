@@ -3,6 +3,7 @@ package name
 import (
 	"strings"
 
+	"contralay/model/wirelist/prose"
 	"contralay/model/wirelist/table"
 )
 
@@ -10,9 +11,11 @@ import (
 // "Pin assignment of X12 winch plug" is "X12 winch plug"; "" where the title is none.
 func ofDesignator(text string) string {
 	all := strings.Fields(text)
+	if len(all) > 1 && prose.LeadsConnector(table.Fold(all[0])) && isPlainDesignator(all[1]) {
+		return strings.Join(all[1:], " ")
+	}
 	for i, w := range all[:max(len(all)-1, 0)] {
-		next := strings.TrimRight(all[i+1], ",:;")
-		if i > 0 && isOf(table.Fold(w)) && IsDesignator(next) && next == strings.ToUpper(next) && !isMeasured(next) {
+		if i > 0 && isOf(table.Fold(w)) && isPlainDesignator(all[i+1]) {
 			return strings.Join(all[i+1:], " ")
 		}
 		if !IsGeneric(strings.Trim(w, ",:;-")) {
@@ -20,6 +23,12 @@ func ofDesignator(text string) string {
 		}
 	}
 	return ""
+}
+
+// isPlainDesignator reports whether a word of a title is a designator in capitals.
+func isPlainDesignator(w string) bool {
+	w = strings.TrimRight(w, ",:;")
+	return IsDesignator(w) && w == strings.ToUpper(w) && !isMeasured(w)
 }
 
 // isMeasured reports whether what looks like a designator is a kind of plug or of board: "USB2", "RJ45", "RS232".

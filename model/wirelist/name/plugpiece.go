@@ -16,9 +16,13 @@ func plugPiece(text string) (plug string) {
 		return ""
 	}
 	for _, p := range pieces {
+		p, _, _ = strings.Cut(p, ", ") // "ECU plug B, grey"
 		w := strings.Fields(p)
-		if len(w) < 2 || len(w) > 5 || isSentence(p) || !isConnectorWord(table.Fold(strings.Trim(w[len(w)-1], ".,:;"))) &&
-			!prose.LeadsConnector(table.Fold(w[0])) {
+		if len(w) < 2 || len(w) > 5 || isSentence(p) {
+			continue
+		}
+		named := isConnectorWord(table.Fold(w[len(w)-2])) && prose.IsOrdinal(w[len(w)-1]) && w[len(w)-1] == strings.ToUpper(w[len(w)-1])
+		if !named && !isConnectorWord(table.Fold(strings.Trim(w[len(w)-1], ".,:;"))) && !prose.LeadsConnector(table.Fold(w[0])) {
 			continue
 		}
 		if plug != "" {

@@ -341,18 +341,6 @@ func ReadCount(text string) (Count, bool) {
 	return c, found && c.Of != ""
 }
 
-// SizeCounted is the size of contacts that a count names, "20" of "Size 20 contacts x26"; "" where it
-// names none.
-func SizeCounted(text string) string {
-	all := value.Scan(table.Fold(text))
-	for i, t := range all {
-		if t.Text == "size" && i+1 < len(all) && all[i+1].Kind == '0' {
-			return all[i+1].Text
-		}
-	}
-	return ""
-}
-
 // CountWord is what a folded word says is counted: "cavities", "contacts", "plugs", "wires",
 // or "" where it is no such word.
 func CountWord(word string) string {
@@ -363,7 +351,7 @@ func CountWord(word string) string {
 		return "plugs"
 	case "wire", "wires", "adern", "leitungen", "fils", "hilos", "fili":
 		return "wires"
-	case "cavity", "cavities", "way", "ways", "polig", "pole", "voies", "vias", "vie":
+	case "cavity", "cavities", "way", "ways", "polig", "pole", "voies", "vias", "vie", "broches", "pines":
 		return "cavities"
 	}
 	return ""

@@ -1,33 +1,24 @@
 package point
 
 import (
-	"slices"
 	"strings"
 
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
+	"contralay/model/wirelist/words"
 )
-
-// pinWords are the words that may stand before the cavity of a point.
-func pinWords() []string {
-	return []string{"pin ", "cavity ", "way ", "kontakt ", "broche ", "pino ", "styk ", "stift ", "nasta ", "patilla ", "vyvod "}
-}
 
 // SaysPin reports whether a point begins with a word for a cavity.
 func SaysPin(text string) bool {
-	return slices.ContainsFunc(pinWords(), func(w string) bool { return len(text) > len(w) && strings.EqualFold(text[:len(w)], w) })
+	_, ok := words.BehindCavityWord(text)
+	return ok
 }
 
 // Cut parts "3 - Horn", "3: Horn", "3. Horn", "Pin 3 Horn" and "3 Horn" into the cavity and its name.
 func Cut(text string) (pin, rest string, ok bool) {
 	text = strings.TrimSpace(text)
-	for _, word := range pinWords() {
-		if len(text) > len(word) && strings.EqualFold(text[:len(word)], word) {
-			text = strings.TrimSpace(text[len(word):])
-			break
-		}
-	}
+	text, _ = words.BehindCavityWord(text)
 	if pin, rest, ok := CutRange(text); ok {
 		return pin, rest, true
 	}

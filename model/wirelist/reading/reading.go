@@ -83,6 +83,8 @@ func kinds() []kind {
 		{true, "cavities of one connector", farUnit},
 		{true, "cavities of a bulkhead between two ends", between},
 		{true, "cavities of a bulkhead between two ends", passed},
+		{true, "cavities of a bulkhead between two ends", walls},
+		{true, "both ends in a row", cableDevices},
 		{true, "both ends in a row", partedFirst},
 		{true, "cavities of a bulkhead between two ends", bothSides},
 		{true, "wires of one connector, by their colours", byColours},

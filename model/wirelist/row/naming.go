@@ -56,6 +56,9 @@ func callConnector(im *draft.Importer, b *shape.Block, info *name.Title, only bo
 		return naming{name: b.Table.Sheet, from: "name of the sheet", rivals: nameable(info.Other)}
 	case only && sentence.CountedConnector(info.Other) != "":
 		return naming{name: sentence.CountedConnector(info.Other), from: "sentence above its pins"}
+	case only && sentence.ConnectorOfDevice(info.Other) != "":
+		return naming{name: sentence.ConnectorOfDevice(info.Other), from: "sentence above its pins",
+			rivals: []string{name.BaseName(b.Table.File)}}
 	case only:
 		return naming{name: name.BaseName(b.Table.File), from: "name of the file", unsaid: true, rivals: nameable(info.Other)}
 	}

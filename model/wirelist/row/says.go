@@ -10,6 +10,7 @@ import (
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
+	"contralay/model/wirelist/words"
 )
 
 // What is said of a block before its rows are read.
@@ -29,7 +30,11 @@ func titlesOf(im *draft.Importer, b *shape.Block, here func(int) table.Place) (t
 			im.Say(report.Note, "above the table", here(r.Line), table.Tidy(strings.Join(r.Cells, " ")), "left out")
 			continue
 		}
-		r.Cells = []string{table.Tidy(strings.Join(r.Cells, " "))}
+		r.Cells = []string{words.NamedPlug(table.Tidy(strings.Join(r.Cells, " ")))}
+		if r.Taken {
+			im.Say(report.Note, "line of headings", here(r.Line), r.Cells[0], "the lines below it are read by what they say")
+			continue
+		}
 		titles = append(titles, r)
 	}
 	return titles

@@ -19,11 +19,12 @@ import (
 //	From   | To    | Noted
 //	Pump:1 | Box:4 |
 //	Pump:2 | Box:5 | red
-func Default(im *draft.Importer, t *table.Table, mark value.Mark, lang string) {
+func Default(im *draft.Importer, t *table.Table, blocks []*shape.Block, lang string) {
 	im.Default = draft.Default{}
+	mark := blocks[0].Mark
 	for _, r := range t.Rows {
 		_, text := r.Filled()
-		if !shape.IsText(r) || !saysUnlessNoted(text) {
+		if !shape.IsText(r) || !saysUnlessNoted(text) || isData(blocks, r.Line) {
 			continue
 		}
 		d := draft.Default{Text: text, Mark: mark, At: table.Place{File: t.File, Sheet: t.Sheet, Row: r.Line}}
@@ -66,7 +67,9 @@ func saysUnlessNoted(text string) bool {
 		" if not stated ", " otherwise noted ", " wo nicht ", " wenn nicht ", " falls nicht ", " soweit nicht ",
 		" sofern nicht ", " sauf indication ", " sauf mention ", " sauf si ", " salvo ", " si no se indica ",
 		" donde no ", " dove non ", " se non ", " tenzij ", " waar niet ", " om inte ", " om ej ", " jesli nie ",
-		" gdzie nie ", " o ile nie ", " pokud neni ", " exceto ", " onde nao ", " hvis ikke ", " ellei "},
+		" gdzie nie ", " o ile nie ", " pokud neni ", " exceto ", " onde nao ", " except if ", " except when ", " except as ",
+		" ausser wo ", " ausser wenn ", " tranne dove ", " tranne se ", " eccetto dove ", " excepto donde ", " behalve waar ", " utom dar ",
+		" hvis ikke ", " ellei "},
 		func(s string) bool { return strings.Contains(f, s) })
 }
 

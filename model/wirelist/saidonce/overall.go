@@ -37,7 +37,7 @@ func Overall(t *table.Table, blocks []*shape.Block, mark value.Mark) (all []Wide
 				section = r.Line
 			}
 		}
-		if _, text := r.Filled(); shape.IsText(r) && saysAll(text) {
+		if _, text := r.Filled(); shape.IsText(r) && saysAll(text) && !isData(blocks, r.Line) {
 			if size := value.SizeWithin(text, mark); size != "" {
 				at := table.Place{File: t.File, Sheet: t.Sheet, Row: r.Line}
 				all = append(all, Wide{draft.Overall{Size: size, Text: text, At: at}, section})
@@ -76,7 +76,8 @@ func saysAll(text string) bool {
 		switch w {
 		case "all", "everything", "everywhere", "throughout", "alle", "alles", "uberall", "tous", "toutes", "partout", "todos",
 			"todas", "tutti", "each", "every", "jede", "jeder", "chaque", "cada", "ogni", "elke", "varje", "kazdy",
-			"tutte", "wszystkie", "alla", "samtliga":
+			"tutte", "wszystkie", "alla", "samtliga", "aller", "allen", "todo", "wszystkich", "vsechny", "kaikki", "alt", "tout",
+			"toute", "whole", "ganze", "gesamte":
 			return true
 		}
 		return false

@@ -6,9 +6,11 @@ import (
 
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/prose"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
+	"contralay/model/wirelist/words"
 )
 
 // Told is a text of a sheet that says the size of all wires of some of its tables, once for the rows that say none. A text below a
@@ -20,30 +22,34 @@ import (
 //
 //	| Pin | Function | Colour |
 //
-// What speaks of some wires only, "all motor wires 16 AWG", is left to Overall.
+// What stands below the last table and speaks of all wires, by a word for them, is of all tables too, whatever heading is above it. What
+// speaks of some wires only, "all motor wires 16 AWG", is left to Overall.
 type Told struct {
 	says    draft.Default
 	section int // the line of its heading; 0 where it speaks of all tables
 }
 
 // ToldIn finds such texts of a sheet. The one that Default found keeps the colour that it says too.
-func ToldIn(im *draft.Importer, t *table.Table, mark value.Mark) (all []Told) {
-	section := 0
-	for _, r := range t.Rows {
+func ToldIn(im *draft.Importer, t *table.Table, blocks []*shape.Block, mark value.Mark) (all []Told) {
+	section, last := 0, lastLine(blocks)
+	for i, r := range t.Rows {
 		if r.Level > 0 {
 			section = 0
 			if r.Level > 1 {
 				section = r.Line
 			}
 		}
-		if !shape.IsText(r) {
+		if !shape.IsText(r) || isData(blocks, r.Line) {
 			continue
 		}
 		_, text := r.Filled()
+		if r.Line > last && saysWires(text) {
+			section = 0
+		}
 		at := table.Place{File: t.File, Sheet: t.Sheet, Row: r.Line}
 		if im.Default.Text != "" && im.Default.At == at {
 			all = append(all, Told{im.Default, section})
-		} else if size := sizeOfAll(text, mark); size != "" {
+		} else if size := sizeOfAll(text+goesOn(t.Rows[i:]), mark); size != "" {
 			all = append(all, Told{draft.Default{Size: size, Text: text, Mark: mark, At: at}, section})
 		} else if size := value.SizeWithin(text, mark); size != "" && saysUnlessNoted(text) {
 			all = append(all, Told{draft.Default{Size: size, Text: text, Mark: mark, At: at}, section})
@@ -77,7 +83,8 @@ func hasLine(rows []table.Row, line int) bool {
 // sizeOfAll is the size that a text gives to all wires: one piece of it between commas speaks of all of them, or is the size
 // alone where another piece does. "" where none does.
 func sizeOfAll(text string, mark value.Mark) string {
-	if !strings.ContainsAny(text, "0123456789") || !saysAll(text) {
+	if !strings.ContainsAny(text, "0123456789") || !saysAll(text) ||
+		!saysUnlessNoted(text) && slices.ContainsFunc(name.Words(table.Fold(text)), words.IsExcept) {
 		return ""
 	}
 	for piece := range strings.FieldsFuncSeq(strings.ReplaceAll(text, ". ", ";"), func(r rune) bool {
@@ -89,7 +96,7 @@ func sizeOfAll(text string, mark value.Mark) string {
 				continue
 			}
 			others := slices.DeleteFunc(name.Words(table.Fold(part)), func(w string) bool {
-				return saysAll(w) || isOfAny(w) || strings.Trim(w, "0123456789") == ""
+				return saysAll(w) || words.IsOfAnyWire(w) || strings.Trim(w, "0123456789") == ""
 			})
 			if len(others) == 0 {
 				return size
@@ -99,14 +106,11 @@ func sizeOfAll(text string, mark value.Mark) string {
 	return ""
 }
 
-// isOfAny reports whether a word of a text about a size leaves open which wires it is of. From memory, no source.
-func isOfAny(w string) bool {
-	switch w {
-	case "wire", "wires", "wiring", "harness", "loom", "core", "cores", "conductor", "conductors", "lead", "leads", "cable", "cables", "is",
-		"are", "in", "of", "the", "a", "size", "gauge", "awg", "ga", "mm2", "mm", "sq", "qmm", "silicone", "tinned", "stranded",
-		"otherwise", "adern", "leitungen", "kabel", "sind", "fils", "sont", "en", "cavi", "fili", "sono", "da", "hilos", "son", "draden",
-		"zijn", "ledningar", "ar", "przewody", "section", "de", "querschnitt":
-		return true
+// goesOn is the text in which a line goes on: "Sizes are 18 AWG throughout", "except for the motor leads." below it.
+func goesOn(rows []table.Row) string {
+	if len(rows) < 2 || !shape.IsText(rows[1]) || !prose.GoesOn(rows[0], rows[1]) {
+		return ""
 	}
-	return false
+	_, text := rows[1].Filled()
+	return " " + text
 }

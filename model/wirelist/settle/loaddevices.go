@@ -1,6 +1,7 @@
 package settle
 
 import (
+	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/table"
 )
@@ -14,7 +15,7 @@ import (
 //	2 | crank - | blue   | Crank sensor
 //	3 | cam +   | green  | Cam sensor
 func (l endColumns) loadDevices() {
-	pin, device := l.Holds(l.Cols, name.FieldPin), l.Holds(l.Cols, name.FieldConnector)
+	pin, device := l.Holds(l.Cols, name.FieldPin), column.OfDevices(l.Cols)
 	if pin < 0 {
 		pin = l.Holds(l.Cols, name.FieldNumber)
 	}

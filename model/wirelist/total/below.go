@@ -46,7 +46,7 @@ func Say(im *draft.Importer, b *shape.Block, i int) bool {
 	case countsPieces(r) && onlySuch(b, i) && b.Has(name.FieldFrom, name.FieldFromPin, name.FieldTo, name.FieldRun):
 		im.Say(report.Note, "total", place, shape.RowText(r.Cells), "left out")
 	default:
-		return false
+		return sayCounted(im, b, i)
 	}
 	return true
 }
