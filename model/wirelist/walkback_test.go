@@ -436,6 +436,7 @@ func partsSaid(said, cell string) bool {
 		if w := strings.ToLower(word); w != "pin" && w != "terminal" && w != "kontakt" && w != "klemme" && w != "broche" && w != "awg" &&
 			w != "ga" &&
 			w != "to" && w != "nach" && w != "zum" && w != "zur" && w != "von" && w != "vom" && w != "der" &&
+			w != "comes" && w != "from" && w != "kommt" && w != "geht" && w != "an" && w != "—" &&
 			w != "see" && w != "siehe" && !isSizeWord(w) && name.StateOf(w) == name.Used &&
 			!strings.Contains(said, plain(word)) && !isColourWord(w) {
 			return false
