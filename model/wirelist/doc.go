@@ -12,21 +12,20 @@
 // Two steps, both pure functions of what they are given: Read, of package table, makes
 // tables of bytes, Import makes a harness and a report of tables. Neither opens a file.
 //
-// The way through Import, a package each: block finds the tables of a sheet, grid gives each cell of some a row, twoside makes one table
-// of both sides of a connector, and parted gives cells to lines below a line of headings; settle says what its columns are, by the
-// headings that shape knows and by their cells; reading tries every way to read it, and takes the way that explains most of what stands
-// there; row reads one row, with value and name for its cells; draft is the harness as far as it is read; join makes of it what the rows
-// of several tables say together, and holds the whole against itself; audit holds it against the lists, row by row, and knows no habit
-// of any; report is what is said on the way.
-// words has the headings in many languages, sidehead those that stand in two rows, freeword the
-// words for a free cavity, column looks at cells. comment, prose, arrow, point, runline, alike and sentence read
+// The way through Import, a package each: block finds the tables of a sheet, grid gives each cell of some a row, and twoside makes
+// one table of both sides of a connector; settle says what its columns are, by the headings that shape knows and by their cells;
+// reading tries every way to read it, and takes the way that explains most of what stands there; row reads one row, with value and
+// name for its cells; draft is the harness as far as it is read; join makes of it what the rows of several tables say together, and
+// holds the whole against itself; audit holds it against the lists, row by row, and knows no habit of any; report is what is said on
+// the way. words has the headings in many languages, sidehead those that stand in two rows, freeword the words for a free cavity,
+// doingword those for what is done with a wire, column looks at cells. comment, prose, arrow, point, runline, alike and sentence read
 // texts that are no table, pads what boards call their cavities, cable what is said of cables, endtext the ends that are no cavity,
 // signoff the rows that are none of the list, tail the small tables below one, cablelines the lines of a cable above its cores,
 // fuseways the fuses that wires start at, plugwires the wires that their colours tell apart; grouphead says what a heading says of
 // all rows below it, runon puts rows together that go on in the next one, farside what the tables of two devices say of one wire,
-// bothends the columns of both ends in a cell, total holds the line that sums a list up; saidonce finds what a list says once
-// of many wires; endpins parts the ends of whole columns; toldpairs finds the sentences that twist wires together,
-// freesaid reads those that say which cavities are free.
+// bothends the columns of both ends in a cell, thingpins those of a thing and its unit, total holds the line that sums a list up;
+// saidonce finds what a list says once of many wires; endpins parts the ends of whole columns; toldpairs finds the sentences that
+// twist wires together, freesaid reads those that say which cavities are free.
 //
 // What is not understood is never guessed away. It stays as text in the note of its
 // wire and as a finding with file, row and column. A connector, a far end, a length

@@ -40,6 +40,7 @@ func Cavities(texts []string) (lines []Line, ok bool) {
 	l := newLot(near, far)
 	l.fill(lines)
 	l.farAmongNames(lines)
+	l.placesBehind(lines)
 	for i, t := range rest {
 		if end := endtext.SeenEnd(t); end != "" {
 			lines[i] = Line{Pin: lines[i].Pin, To: end} // the wire is told there

@@ -6,10 +6,8 @@ import (
 
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/point"
+	"contralay/model/wirelist/words"
 )
-
-// fromWords are the words that say that the other end of a wire follows where the near one is the cavity that the line begins with.
-var fromWords = []string{"from ", "von ", "vom ", "depuis ", "desde ", "dal ", "dalla ", "van ", "vanaf ", "fran ", "fra ", "od "}
 
 // farPieces parts lines of which each has one piece that begins with a word for where the wire goes or comes from, with other pieces
 // around it; ok is false where less than four of five that are in use do,
@@ -17,7 +15,7 @@ var fromWords = []string{"from ", "von ", "vom ", "depuis ", "desde ", "dal ", "
 //
 //	red 16, from relay 87, main power        white 22, to crank sensor pin 1, crank signal
 func farPieces(texts []string) (near, far []string, ok bool) {
-	for _, mark := range []string{", ", "; ", " | ", " - ", " – "} {
+	for _, mark := range []string{", ", "; ", " | ", " - ", " – ", " — "} {
 		near, far = slices.Clone(texts), make([]string, len(texts))
 		used, cut, behind, froms := 0, 0, 0, 0
 		for i, t := range texts {
@@ -62,16 +60,10 @@ func farPieces(texts []string) (near, far []string, ok bool) {
 // otherEnd takes the word off a piece that says that an end follows.
 func otherEnd(text string) (end string, ok bool) {
 	text = strings.TrimSpace(text)
-	if end, ok = withoutTo(text); ok {
-		return end, end != "" && isShort(end)
+	if end, ok = words.OtherEnd(text); !ok {
+		end, ok = withoutTo(text)
 	}
-	for _, w := range fromWords {
-		if len(text) > len(w) && strings.EqualFold(text[:len(w)], w) {
-			end = strings.TrimSpace(text[len(w):])
-			return end, end != "" && isShort(end)
-		}
-	}
-	return "", false
+	return end, ok && end != "" && isShort(end)
 }
 
 // colouredSizes takes a number behind or before a colour for its size, "red 16", where the pieces at one place of most lines are so.

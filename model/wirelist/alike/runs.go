@@ -27,7 +27,7 @@ func runs(texts []string, labelled bool) (lines []Line, ok bool) {
 		return nil, false
 	}
 	lines = make([]Line, len(texts))
-	l := newLot(near, far)
+	l := newLot(bracketsFirst(near), far)
 	l.ends = true
 	l.fill(lines)
 	partNames(lines)

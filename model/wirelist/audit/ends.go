@@ -94,11 +94,24 @@ func (a *auditor) named(t *Table, r table.Row, e draft.End) bool {
 		return slices.ContainsFunc(a.look(c).pieces, func(p string) bool { return len(p) > 1 && slices.Contains(of, p) })
 	}
 	for i, c := range r.Cells {
-		if i < len(t.Cols) && !isOfNoEnds(t.Cols[i].Field) && says(c) {
+		if i < len(t.Cols) && !isOfNoEnds(t.Cols[i].Field) && (says(c) || c == "" && says(lastAbove(t, r, i))) {
 			return true
 		}
 	}
 	return slices.ContainsFunc(t.Above, func(h table.Row) bool { return slices.ContainsFunc(h.Cells, says) })
+}
+
+// lastAbove is the cell of a column that stands nearest above a row; "" where none does. A connector that is written once holds on.
+func lastAbove(t *Table, r table.Row, col int) string {
+	if f := t.Cols[col].Field; f != name.FieldConnector && f != name.FieldFrom && f != name.FieldTo {
+		return ""
+	}
+	for _, above := range slices.Backward(t.Rows) {
+		if above.Line < r.Line && col < len(above.Cells) && above.Cells[col] != "" {
+			return above.Cells[col]
+		}
+	}
+	return ""
 }
 
 // endWords are the words of the ends of some wires.

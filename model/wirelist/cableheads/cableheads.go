@@ -40,10 +40,12 @@ func Spread(h shape.Headings, titles []table.Row, head table.Row, rows []table.R
 	cols, _ := h.Columns([]table.Row{head}, 0)
 	b := shape.Block{Cols: cols}
 	cores := slices.ContainsFunc(cols, func(c shape.Column) bool { return column.HeadsCores(c.Head) })
+	g, _ := value.ParseGauge(of.kind, value.BareAWG, mark)
+	cores = cores || b.Has(name.FieldWire) && countCores(rows) == g.Conductors
 	if !cores && !b.Has(name.FieldColour) || b.Has(name.FieldCable, name.FieldGauge, name.FieldSpec) {
 		return head, rows
 	}
-	if g, _ := value.ParseGauge(of.kind, value.BareAWG, mark); g.Conductors > 0 && countCores(rows) > g.Conductors {
+	if g.Conductors > 0 && countCores(rows) > g.Conductors {
 		return head, rows
 	}
 	heads, cells := []string{CableHead, cablelines.KindHead}, []string{of.name, of.kind}
@@ -99,12 +101,22 @@ func cableOf(titles []table.Row, mark value.Mark) (of said, ok bool) {
 	return said{}, false
 }
 
-// parse reads "W3: 5 x 0.75 mm², 6.2 m", "Cable W4 (3x0.5 shielded, 3.4 m)", "K2 – YSLY 4x0.5".
+// parse reads "W3: 5 x 0.75 mm², 6.2 m", "Cable W4 (3x0.5 shielded, 3.4 m)", "K2 – YSLY 4x0.5", "Coiled cord (6 core, 0.25 mm² each)".
 func parse(text string, mark value.Mark) (of said, ok bool) {
 	for _, sep := range []string{": ", " - ", " – ", " — ", ", ", "; ", " (", ")", " | ", " / "} {
 		text = strings.ReplaceAll(text, sep, "\x00")
 	}
-	for k, piece := range strings.Split(strings.TrimSpace(text), "\x00") {
+	pieces := strings.FieldsFunc(text, func(r rune) bool { return r == 0 })
+	for k := range pieces {
+		pieces[k] = strings.TrimSpace(pieces[k])
+	}
+	if len(pieces) == 0 {
+		return said{}, false
+	}
+	if of, ok = spoken(pieces, mark); ok {
+		return of, true
+	}
+	for k, piece := range pieces {
 		switch piece = strings.TrimSpace(piece); {
 		case k == 0:
 			words := strings.Fields(piece)
@@ -124,6 +136,9 @@ func parse(text string, mark value.Mark) (of said, ok bool) {
 				of.length = piece
 			}
 		}
+	}
+	if of.kind == "" {
+		of.kind, _ = kindOf(pieces[1:], mark) // "Cable W7 (3 core, 0.25 mm² each)"
 	}
 	return of, of.kind != ""
 }

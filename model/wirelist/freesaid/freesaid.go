@@ -67,7 +67,10 @@ func cavitiesOf(list string) (all []string) {
 func isFree(folded string) bool {
 	switch folded {
 	case "vides", "libres", "libros", "vacios", "liberi", "vuoti", "leere", "inutilises", "non utilises", "non connectes", "sin usar",
-		"no conectados", "non collegati", "lediga", "tomma", "tomme", "ledige", "leeg", "without wires", "without a wire", "sealed off":
+		"no conectados", "non collegati", "lediga", "tomma", "tomme", "ledige", "leeg", "without wires", "without a wire", "sealed off",
+		"no contacts", "no wires", "no wire in them", "keinen kontakt", "keine kontakte", "keinen draht",
+		"pas de contact", "pas de fil", "sin contacto",
+		"no contacto", "nessun contatto", "geen contact", "ingen kontakt":
 		return true
 	}
 	return false
@@ -86,7 +89,7 @@ func isCavityWord(w string) bool {
 func isBeing(w string) bool {
 	switch w {
 	case "is", "are", "stay", "stays", "remain", "remains", "sind", "ist", "bleiben", "bleibt", "est", "sont", "es", "son", "esta", "estan",
-		"e", "sono", "zijn", "ar", "er":
+		"e", "sono", "zijn", "ar", "er", "has", "have", "hat", "haben", "ont", "tienen", "hanno", "hebben", "har":
 		return true
 	}
 	return false

@@ -4,6 +4,7 @@ import (
 	"regexp"
 	"strings"
 
+	"contralay/model/wirelist/doingword"
 	"contralay/model/wirelist/value"
 )
 
@@ -89,7 +90,7 @@ func RemarkBehind(cell string) (end, more string) {
 	}
 	front := strings.TrimSpace(cell[:open])
 	in := strings.TrimSpace(cell[open+1 : len(cell)-1])
-	if _, pin, ok := SplitEnd(front); (!ok || !IsCavity(pin)) && !saysCurrent(in) && !isSaidOf(front, in) {
+	if _, pin, ok := SplitEnd(front); (!ok || !IsCavity(pin)) && !saysCurrent(in) && !isSaidOf(front, in) && !doingword.Says(in) {
 		return cell, ""
 	}
 	return front, in

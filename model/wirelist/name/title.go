@@ -279,7 +279,7 @@ func connectorSaid(text string) (name string, said bool) {
 				}
 				if where, called, ok := strings.Cut(name, ": "); ok && len(strings.Fields(where)) < 4 {
 					name = strings.TrimSpace(called) // "Connector on board: J2"
-				} else if first, _, _ := CutWord(table.Fold(name)); isOf(first) {
+				} else if first, _, _ := CutWord(table.Fold(name)); isOf(first) || prose.IsSideWord(first) {
 					return text, true // "Ficha do painel" is no "do painel"
 				}
 				return name, true

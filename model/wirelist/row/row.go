@@ -199,6 +199,7 @@ func pinRow(im *draft.Importer, b *shape.Block, cells []string, it draft.Item, o
 	switch {
 	case free || eachPole(im, b, cells, it, froms, tos, column(col)):
 	case len(froms) > 1 && len(tos) < 2: // said above
+		sayOnePlace(im, cell, tos, column(col))
 		for k, from := range froms {
 			one := it
 			if len(it.Each) > 1 && len(it.Each) == len(froms) {

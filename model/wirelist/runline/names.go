@@ -2,6 +2,7 @@ package runline
 
 import (
 	"slices"
+	"strings"
 
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/point"
@@ -36,13 +37,23 @@ func NamesBehind(rows []table.Row) {
 	}
 	for _, r := range all {
 		if !isFree(r) {
-			r.Cells[noteAt], r.Cells[signalAt] = "", r.Cells[noteAt]
+			r.Cells[noteAt], r.Cells[signalAt] = "", withoutEnd(r)
 		}
 	}
 }
 
+// withoutEnd is the note of a row without the far end that it says it stands behind, "fan relay pin 85: fan control".
+func withoutEnd(r table.Row) string {
+	if end, called, ok := strings.Cut(r.Cells[noteAt], ": "); ok && r.Cells[farAt] != "" && strings.HasPrefix(end, r.Cells[farAt]) {
+		return called
+	}
+	return r.Cells[noteAt]
+}
+
+// farAt is the column of the far end in the rows of a run list.
+const farAt = 2
+
 // isFree reports whether a row of a run list has the state of its cavity in the place of the far end.
 func isFree(r table.Row) bool {
-	const farAt = 2
 	return len(r.Cells) > farAt && name.StateOf(r.Cells[farAt]) != name.Used
 }

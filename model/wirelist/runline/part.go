@@ -52,6 +52,13 @@ func Part(text string) (from, to string, rest []string) {
 	if front, remark := remarkBehindValues(to); remark != "" {
 		to, note = front, remark
 	}
+	end, t, ok := bracketsBehind(to)
+	if !ok {
+		end, t, ok = valuesBehindBrackets(to)
+	}
+	if ok && lead == nil {
+		return from, end, []string{t.colour, t.size, value.JoinNonEmpty("; ", signal, note, t.note), t.signal}
+	}
 	if to, pieces = point.ValuesBehind(to); pieces == nil {
 		for _, mark := range []string{", ", ": ", "; ", " - ", " – "} {
 			front, back, ok := strings.Cut(to, mark)

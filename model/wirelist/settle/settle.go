@@ -12,6 +12,7 @@ import (
 	"contralay/model/wirelist/pads"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/thingpins"
 )
 
 // settle changes what a heading alone says to what the cells below it are. What a person said holds.
@@ -47,6 +48,7 @@ func (l *Look) settle() {
 			}
 		}
 	}
+	thingpins.Settle(l.Cols, l.Prof, func(w string) bool { return l.Heads.Words[w].Field == name.FieldPin })
 	ends.loadDevices()
 	ends.deviceBeforePin()
 	ends.farBoard()

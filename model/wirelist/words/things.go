@@ -36,7 +36,7 @@ var nets = setOf(`signal sig feed supply return sense data can tx rx txd rxd pwm
 
 // things are things that wires are taken to. Common words, from memory, no source.
 var things = setOf(`motor motors pump lamp lamps light lights headlight headlamp taillight indicator flasher beacon siren horn buzzer bell
-	switch button pushbutton joystick pedal sensor sender probe thermistor encoder float relay contactor solenoid valve injector coil heater
+	switch button pushbutton joystick pedal sensor sender probe thermistor encoder float relay relais contactor solenoid valve injector coil heater
 	fan blower compressor winch wiper actuator servo brake clutch alternator starter battery fuse fusebox breaker charger inverter controller
 	radio speaker microphone display gauge meter tachometer camera antenna led strip stud chassis frame ground earth busbar socket
 	pumpe leuchte licht scheinwerfer blinker hupe summer klingel schalter taster geber fuhler schutz magnetventil ventil lufter heizung
@@ -51,7 +51,9 @@ var romance = setOf(`moteur pompe feu feux phare lampe clignotant klaxon avertis
 	motor bomba lampara luz luces faro intermitente bocina zumbador pulsador interruptor boton sensor sonda rele valvula electrovalvula
 	ventilador calefactor freno embrague arranque alternador bateria fusible altavoz pantalla
 	motore pompa lampada luce luci faro freccia clacson pulsante interruttore sensore sonda rele valvola elettrovalvola ventola
-	riscaldatore freno frizione avviatore alternatore batteria fusibile altoparlante schermo`)
+	riscaldatore freno frizione avviatore alternatore batteria fusibile altoparlante schermo
+	lanterna buzina botao ventoinha sirene embreagem fusivel parafuso caixa painel boitier borne caja tornillo scatola vite centralina
+	centralita calculateur bullone`)
 
 // setOf is the set of the words of a text. Nothing writes it.
 func setOf(text string) func() map[string]bool {

@@ -10,7 +10,7 @@ import (
 // called so.
 func Instructs(text string) bool {
 	w := strings.Fields(table.Fold(text))
-	return len(w) > 1 && articles()[w[1]] && !articles()[w[0]] && !things()[w[0]]
+	return len(w) > 1 && articles()[w[1]] && !articles()[w[0]] && !things()[w[0]] && !romance()[w[0]] // "luz de ré" has no article
 }
 
 // articles are words that stand before a thing. Common words, from memory, no source.
