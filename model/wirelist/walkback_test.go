@@ -15,6 +15,7 @@ import (
 	"contralay/model/wirelist/cable"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/pinword"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/squareword"
 	"contralay/model/wirelist/table"
@@ -433,7 +434,7 @@ func isValueOf(w *model.Wire, h *model.Harness, cell string) bool {
 // partsSaid reports whether each word of a cell stands somewhere: an end is parted in its connector and its cavity.
 func partsSaid(said, cell string) bool {
 	for _, word := range strings.FieldsFunc(cell, func(r rune) bool { return strings.ContainsRune(" :/,;-&()[]–>@", r) }) {
-		if w := strings.ToLower(word); w != "pin" && w != "terminal" && w != "kontakt" && w != "klemme" && w != "broche" && w != "awg" &&
+		if w := strings.ToLower(word); !pinword.Is(table.Fold(w)) && w != "awg" &&
 			w != "ga" &&
 			w != "to" && w != "nach" && w != "zum" && w != "zur" && w != "von" && w != "vom" && w != "der" &&
 			w != "see" && w != "siehe" && !isSizeWord(w) && name.StateOf(w) == name.Used &&

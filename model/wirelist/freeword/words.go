@@ -39,7 +39,10 @@ func IsBlank(folded string) bool {
 func IsReserved(folded string) bool {
 	switch folded {
 	case "reserved", "reserved for future use", "for future use", "future use", "future", "reserviert", "vorgehalten", "reservee",
-		"reservado", "reservada", "riservato", "riservata", "gereserveerd", "reserverad", "reserveret", "zarezerwowane":
+		"reservado", "reservada", "riservato", "riservata", "gereserveerd", "reserverad", "reserveret", "zarezerwowane",
+		"reservert", "reserverat", "zarezerwowany", "zarezerwowana", "rezervovano", "rezervovany", "rezervovana", "vyhrazeno", "varattu",
+		"avsatt", "afsat", "fenntartva", "fenntartott", "ayrilmis", "rezervat", "rezervirano", "зарезервировано", "зарезервирован",
+		"зарезервовано", "κρατημενο", "κρατημένο", "予約", "预留", "預留", "예약":
 		return true
 	}
 	return false

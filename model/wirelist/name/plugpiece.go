@@ -17,7 +17,7 @@ func plugPiece(text string) (plug string) {
 	}
 	for _, p := range pieces {
 		w := strings.Fields(p)
-		if len(w) < 2 || len(w) > 5 || isSentence(p) || !isConnectorWord(table.Fold(strings.Trim(w[len(w)-1], ".,:;"))) &&
+		if len(w) < 2 || len(w) > 5 || isSentence(p) || !IsConnectorWord(table.Fold(strings.Trim(w[len(w)-1], ".,:;"))) &&
 			!prose.LeadsConnector(table.Fold(w[0])) {
 			continue
 		}

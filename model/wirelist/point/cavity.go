@@ -1,33 +1,29 @@
 package point
 
 import (
-	"slices"
 	"strings"
 
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/pinword"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
 
-// pinWords are the words that may stand before the cavity of a point.
-func pinWords() []string {
-	return []string{"pin ", "cavity ", "way ", "kontakt ", "broche ", "pino ", "styk ", "stift ", "nasta ", "patilla ", "vyvod "}
-}
-
 // SaysPin reports whether a point begins with a word for a cavity.
-func SaysPin(text string) bool {
-	return slices.ContainsFunc(pinWords(), func(w string) bool { return len(text) > len(w) && strings.EqualFold(text[:len(w)], w) })
+func SaysPin(text string) bool { return withoutPinWord(text) != text }
+
+// withoutPinWord takes the word for a cavity off the front of a point.
+func withoutPinWord(text string) string {
+	first, rest, ok := strings.Cut(text, " ")
+	if w := table.Fold(first); ok && rest != "" && !strings.HasSuffix(w, ":") && (pinword.Is(w) || pinword.IsWith(w)) {
+		return strings.TrimSpace(rest)
+	}
+	return text
 }
 
 // Cut parts "3 - Horn", "3: Horn", "3. Horn", "Pin 3 Horn" and "3 Horn" into the cavity and its name.
 func Cut(text string) (pin, rest string, ok bool) {
-	text = strings.TrimSpace(text)
-	for _, word := range pinWords() {
-		if len(text) > len(word) && strings.EqualFold(text[:len(word)], word) {
-			text = strings.TrimSpace(text[len(word):])
-			break
-		}
-	}
+	text = withoutPinWord(strings.TrimSpace(text))
 	if pin, rest, ok := CutRange(text); ok {
 		return pin, rest, true
 	}
