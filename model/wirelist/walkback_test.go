@@ -437,6 +437,7 @@ func partsSaid(said, cell string) bool {
 		if w := strings.ToLower(word); !pinword.Is(table.Fold(w)) && w != "awg" &&
 			w != "ga" &&
 			w != "to" && w != "nach" && w != "zum" && w != "zur" && w != "von" && w != "vom" && w != "der" &&
+			w != "van" && w != "naar" && w != "de" &&
 			w != "see" && w != "siehe" && !isSizeWord(w) && name.StateOf(w) == name.Used &&
 			!strings.Contains(said, plain(word)) && !isColourWord(w) {
 			return false

@@ -104,8 +104,12 @@ func parse(text string, mark value.Mark) (of said, ok bool) {
 	for _, sep := range []string{": ", " - ", " – ", " — ", ", ", "; ", " (", ")", " | ", " / "} {
 		text = strings.ReplaceAll(text, sep, "\x00")
 	}
+	before := ""
 	for k, piece := range strings.Split(strings.TrimSpace(text), "\x00") {
-		switch piece = strings.TrimSpace(piece); {
+		piece = strings.TrimSpace(piece)
+		whole := kindOf(before, piece, mark)
+		before = piece
+		switch {
 		case k == 0:
 			words := strings.Fields(piece)
 			if len(words) == 2 && isCableWord(words[0]) {
@@ -117,8 +121,8 @@ func parse(text string, mark value.Mark) (of said, ok bool) {
 			if of.name = words[0]; value.IsDigit(of.name[0]) {
 				of.name = strings.ReplaceAll(piece, " ", "-") // "Cable 7": with a blank it could be a size
 			}
-		case of.kind == "" && value.CoreSize(piece, mark) != "":
-			of.kind = piece
+		case of.kind == "" && whole != "":
+			of.kind = whole
 		default:
 			if _, is := value.ParseLength(piece, "", mark); is && of.length == "" {
 				of.length = piece
@@ -126,6 +130,16 @@ func parse(text string, mark value.Mark) (of said, ok bool) {
 		}
 	}
 	return of, of.kind != ""
+}
+
+// kindOf is a piece that says how many cores a cable has and their size, or that does so with the piece before it: "5-core", "1.5 mm²".
+func kindOf(before, piece string, mark value.Mark) string {
+	for _, kind := range []string{piece, before + " " + piece, piece + " " + before} {
+		if value.CoreSize(kind, mark) != "" {
+			return kind
+		}
+	}
+	return ""
 }
 
 // isCableWord reports whether a word says that the name of a cable follows.
