@@ -18,7 +18,7 @@ var plain = setOf(`pin pins cavity cav way terminal term pole
 	pino pata patilla polo contacto borna pinul
 	piedino contatto morsetto terminale
 	aansluiting klem
-	styk zacisk nozka bolec
+	styk zacisk nozka bolec wyprowadzenie
 	vyvod svorka kolik dutinka spicka
 	plint stiftet pinne pinnen klamma
 	ben benet klemmen
@@ -29,7 +29,7 @@ var plain = setOf(`pin pins cavity cav way terminal term pole
 	вывод контакт пин клемма вивід клема επαφη ακροδεκτης`)
 
 // other are words for a cavity that are words for something else as well: a pen, a foot, a switch, the end of a thing.
-var other = setOf(`pen contact lab uc contato terminalul position`)
+var other = setOf(`pen pool plot contact lab uc contato terminalul position`)
 
 // setOf is the set of the words of a text. Nothing writes it.
 func setOf(text string) func() map[string]bool {
