@@ -72,6 +72,7 @@ func lead(text string) (pin, sign, rest string, ok bool) {
 			break
 		}
 	}
+	text = point.WithoutPinWord(text)
 	end := strings.IndexAny(text, " :=.),;|\t")
 	if end <= 0 {
 		return "", "", "", false

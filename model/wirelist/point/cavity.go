@@ -10,10 +10,10 @@ import (
 )
 
 // SaysPin reports whether a point begins with a word for a cavity.
-func SaysPin(text string) bool { return withoutPinWord(text) != text }
+func SaysPin(text string) bool { return WithoutPinWord(text) != text }
 
-// withoutPinWord takes the word for a cavity off the front of a point.
-func withoutPinWord(text string) string {
+// WithoutPinWord takes the word for a cavity off the front of a point.
+func WithoutPinWord(text string) string {
 	first, rest, ok := strings.Cut(text, " ")
 	if w := table.Fold(first); ok && rest != "" && !strings.HasSuffix(w, ":") && (pinword.Is(w) || pinword.IsWith(w)) {
 		return strings.TrimSpace(rest)
@@ -23,7 +23,7 @@ func withoutPinWord(text string) string {
 
 // Cut parts "3 - Horn", "3: Horn", "3. Horn", "Pin 3 Horn" and "3 Horn" into the cavity and its name.
 func Cut(text string) (pin, rest string, ok bool) {
-	text = withoutPinWord(strings.TrimSpace(text))
+	text = WithoutPinWord(strings.TrimSpace(text))
 	if pin, rest, ok := CutRange(text); ok {
 		return pin, rest, true
 	}
