@@ -6,7 +6,7 @@ import (
 	"contralay/model/wirelist/value"
 )
 
-// sizeWithin is the size within a cell that says more than one: with its unit anywhere, or as the column has it before a remark in brackets,
+// sizeWithin is the size within a cell that says more than one: with its unit anywhere, or as the column has it before brackets,
 // "1,5 (short piece)". "" where there is none.
 func sizeWithin(cell string, c *shape.Column, mark value.Mark) string {
 	if size := value.SizeWithin(cell, mark); size != "" {
