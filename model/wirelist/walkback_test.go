@@ -438,7 +438,8 @@ func partsSaid(said, cell string) bool {
 		if f := table.Fold(w); words.IsCavityLead(f) || words.GoesTo(f) || words.ComesFrom(f) || words.IsArticle(f) {
 			continue
 		}
-		if w != "awg" && w != "ga" && w != "zum" && w != "zur" && w != "geht" && w != "comes" && w != "kommt" && w != "—" &&
+		if w != "awg" && w != "ga" && w != "zum" && w != "zur" && w != "geht" && w != "van" && w != "naar" && w != "de" &&
+			w != "comes" && w != "kommt" && w != "—" &&
 			w != "see" && w != "siehe" && !isSizeWord(w) && name.StateOf(w) == name.Used &&
 			!strings.Contains(said, plain(word)) && !isColourWord(w) {
 			return false

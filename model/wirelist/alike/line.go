@@ -21,6 +21,7 @@ type Line struct {
 type piece struct {
 	text         string
 	colour, size string // what it is, or holds beside the other
+	aside        bool   // it stood in brackets behind a value
 }
 
 // isValue reports whether the piece is a colour, a size or both.
@@ -58,7 +59,7 @@ var marks = []string{" | ", "\t", " : ", ": ", " – ", " — ", " - ", "; ", ",
 func cut(text, mark string) (all []piece) {
 	for p := range strings.SplitSeq(text, mark) {
 		if p = strings.TrimSpace(p); p != "" {
-			all = append(all, asPiece(p))
+			all = append(all, withAside(asPiece(p))...)
 		}
 	}
 	return all
@@ -106,7 +107,7 @@ func pieces(text, mark string) (all []piece) {
 		all = append(all, cut(inner, m)...)
 	}
 	if remark != "" {
-		all = append(all, piece{text: remark})
+		all = append(all, piece{text: remark, aside: true})
 	}
 	return all
 }

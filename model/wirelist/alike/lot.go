@@ -154,7 +154,7 @@ func valueBefore(text string) (rest string, v piece) {
 
 // fill gives each line what its pieces say.
 func (l *lot) fill(lines []Line) {
-	named := l.namesInBrackets()
+	named, asides := l.namesInBrackets(), l.remarksAside()
 	for i := range lines {
 		line := &lines[i]
 		names, behind := line.take(l.near[i]), line.take(l.far[i])
@@ -188,6 +188,9 @@ func (l *lot) fill(lines []Line) {
 			if len(names) > 1 {
 				behind = append(slices.Clone(names[1:]), behind...)
 			}
+		}
+		if asides != nil {
+			behind = append(behind, asides[i]...)
 		}
 		line.Remark = strings.Join(append(behind, lengths...), "; ")
 	}

@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/placehead"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
@@ -114,7 +115,7 @@ func (a *auditor) saysGuess(t *Table) bool {
 
 // namesDevice reports whether a heading has a word for a device or a connector, or is a designator.
 func (a *auditor) namesDevice(head string) bool {
-	return name.IsDesignator(head) || slices.ContainsFunc(pieces(table.Fold(head)), func(w string) bool {
+	return name.IsDesignator(head) || placehead.Of(head) != "" || slices.ContainsFunc(pieces(table.Fold(head)), func(w string) bool {
 		f := a.words[w].Field
 		return f == name.FieldConnector || f == name.FieldPin || f == name.FieldFuse || name.IsDeviceWord(w) || name.IsUnit(w)
 	})

@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
@@ -170,7 +171,7 @@ func (a *auditor) columnOf(t *Table, r table.Row, e draft.End) int {
 	best, at := 0, -1
 	for i, c := range r.Cells {
 		n := 0
-		if c == "" {
+		if c == "" || i < len(t.Cols) && isOfCores(&t.Cols[i]) {
 			continue
 		}
 		for _, p := range a.look(c).pieces {
@@ -183,6 +184,11 @@ func (a *auditor) columnOf(t *Table, r table.Row, e draft.End) int {
 		}
 	}
 	return at
+}
+
+// isOfCores reports whether a column numbers the cores of cables or says their size: "5x1.5" names no X1.
+func isOfCores(c *shape.Column) bool {
+	return c.CoreSize || c.Spared && column.HeadsCores(c.Head)
 }
 
 // below names the rows below a short text between the rows of a table that was left out: it could be a heading of theirs.

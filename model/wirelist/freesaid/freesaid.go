@@ -12,6 +12,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/pinword"
 	"contralay/model/wirelist/table"
 )
 
@@ -19,14 +20,14 @@ import (
 // in the old loom" and "the rest is empty" are none.
 func Cavities(text string) (all []string) {
 	w := strings.Fields(strings.TrimRight(strings.TrimSpace(text), ". "))
-	for len(w) > 0 && slices.Contains([]string{"the", "die", "der", "les", "las", "los", "i", "le"}, table.Fold(w[0])) {
+	for len(w) > 0 && slices.Contains([]string{"the", "die", "der", "les", "las", "los", "i", "le", "de"}, table.Fold(w[0])) {
 		w = w[1:]
 	}
 	if len(w) < 3 || len(w) > 20 || !isCavityWord(table.Fold(w[0])) {
 		return nil
 	}
 	at := 1
-	for ; at < len(w) && !isBeing(table.Fold(w[at])) && !strings.HasSuffix(w[at], ":"); at++ {
+	for ; at < len(w) && !isBeing(w[at]) && !strings.HasSuffix(w[at], ":"); at++ {
 	}
 	list, rest := w[1:min(at, len(w))], w[min(at+1, len(w)):]
 	if at < len(w) && strings.HasSuffix(w[at], ":") {
@@ -47,9 +48,11 @@ func cavitiesOf(list string) (all []string) {
 	for _, word := range []string{" to ", " bis ", " through ", " thru ", " - ", " – "} {
 		list = strings.ReplaceAll(list, word, "-")
 	}
-	for _, w := range strings.FieldsFunc(list, func(r rune) bool { return strings.ContainsRune(" ,&+/", r) }) {
-		if slices.Contains([]string{"and", "und", "et", "y", "e", "en", "och", "og", "i"}, table.Fold(w)) {
-			continue
+	words := strings.FieldsFunc(list, func(r rune) bool { return strings.ContainsRune(" ,&+/", r) })
+	for k, w := range words {
+		if k > 0 && k+1 < len(words) && slices.Contains([]string{"and", "und", "et", "y", "e", "en", "och", "og", "i", "ja", "a", "oraz"},
+			w) {
+			continue // "E and F" are two cavities
 		}
 		if of, _, ok := name.Spread(w, nil); ok {
 			all = append(all, of...)
@@ -67,7 +70,8 @@ func cavitiesOf(list string) (all []string) {
 func isFree(folded string) bool {
 	switch folded {
 	case "vides", "libres", "libros", "vacios", "liberi", "vuoti", "leere", "inutilises", "non utilises", "non connectes", "sin usar",
-		"no conectados", "non collegati", "lediga", "tomma", "tomme", "ledige", "leeg", "without wires", "without a wire", "sealed off",
+		"no conectados", "non collegati", "lediga", "vapaita", "vapaat", "volne", "wolne", "livres",
+		"tomma", "tomme", "ledige", "leeg", "without wires", "without a wire", "sealed off",
 		"no contacts", "no wires", "no wire in them", "keinen kontakt", "keine kontakte", "keinen draht",
 		"pas de contact", "pas de fil", "sin contacto",
 		"no contacto", "nessun contatto", "geen contact", "ingen kontakt":
@@ -78,18 +82,22 @@ func isFree(folded string) bool {
 
 func isCavityWord(w string) bool {
 	switch w {
-	case "pin", "pins", "cavity", "cavities", "way", "ways", "position", "positions", "contact", "contacts", "terminal", "terminals",
-		"kontakt", "kontakte", "stifte", "stift", "pole", "poles", "broche", "broches", "pines", "pino", "pinos", "poli", "polo", "stiften",
-		"pinnar":
+	case "cavities", "ways", "position", "positions", "contact", "contacts", "terminals", "kontakte", "stifte", "poles", "broches",
+		"bornes", "pines", "pinos", "poli", "stiften", "pinnar", "pinner", "benene", "nastat", "navat", "pinnit", "koliky", "piny", "styki",
+		"zaciski", "klemmer", "klemmar", "pennen":
 		return true
 	}
-	return false
+	return pinword.Is(w)
 }
 
 func isBeing(w string) bool {
-	switch w {
+	if w == strings.ToUpper(w) && len(w) == 1 {
+		return false // "pins E and F"
+	}
+	switch table.Fold(w) {
 	case "is", "are", "stay", "stays", "remain", "remains", "sind", "ist", "bleiben", "bleibt", "est", "sont", "es", "son", "esta", "estan",
-		"e", "sono", "zijn", "ar", "er", "has", "have", "hat", "haben", "ont", "tienen", "hanno", "hebben", "har":
+		"e", "sono", "zijn", "ar", "er", "has", "have", "hat", "haben", "ont", "tienen", "hanno", "hebben", "har",
+		"ovat", "jsou", "sa", "sao":
 		return true
 	}
 	return false

@@ -28,6 +28,9 @@ func IsBlank(folded string) bool {
 		"desocupado", "sin cable", "niet bezet", "onbezet", "nao conectado", "sem conexao", "vago", "vazio", "niewykorzystany", "puste",
 		"brak", "neobsazeno", "neobsazen", "nepouzit", "nevyuzito", "ej inkopplad", "ikke forbundet", "fri", "tyhja", "nem hasznalt",
 		"kullanilmaz", "bagli degil",
+		"ubrukt", "ikke brugt", "ubenyttet", "ikke anvendt", "ei kayteta", "kayttamaton", "prazdny", "prazdne", "prazdna", "voľny", "voľne",
+		"nepouzite", "niewykorzystane", "liber", "nefolosit", "neutilizat", "prazno", "neiskoristeno", "ελευθερο", "ελεύθερο", "κενο",
+		"κενό",
 		"unconnected", "ne koristi se", "slobodno", "prosto", "вільний", "не використовується",
 		"свободно", "свободен", "не используется", "не подключен", "не подключено", "пусто":
 		return true
@@ -39,7 +42,10 @@ func IsBlank(folded string) bool {
 func IsReserved(folded string) bool {
 	switch folded {
 	case "reserved", "reserved for future use", "for future use", "future use", "future", "reserviert", "vorgehalten", "reservee",
-		"reservado", "reservada", "riservato", "riservata", "gereserveerd", "reserverad", "reserveret", "zarezerwowane":
+		"reservado", "reservada", "riservato", "riservata", "gereserveerd", "reserverad", "reserveret", "zarezerwowane",
+		"reservert", "reserverat", "zarezerwowany", "zarezerwowana", "rezervovano", "rezervovany", "rezervovana", "vyhrazeno", "varattu",
+		"avsatt", "afsat", "fenntartva", "fenntartott", "ayrilmis", "rezervat", "rezervirano", "зарезервировано", "зарезервирован",
+		"зарезервовано", "κρατημενο", "κρατημένο", "予約", "预留", "預留", "예약":
 		return true
 	}
 	return false
@@ -53,7 +59,7 @@ func IsSpare(folded string) bool {
 		"reserveleitung", "rechange", "fil de reserve", "fil en attente", "repuesto", "de repuesto",
 		"reserva", "de reserva", "riserva", "di riserva",
 		"scorta", "di scorta", "fri leder", "freie ader", "vrije ader", "hilo libre", "fil libre", "rezerwa", "zapas",
-		"zapasowy", "rezerva", "reserv", "varalla", "tartalek", "yedek", "резерв",
+		"zapasowy", "rezerva", "reserv", "varalla", "varaus", "vara", "tartalek", "yedek", "резерв",
 		"予備", "备用", "備用", "예비", "pricuva", "εφεδρικο", "εφεδρικό":
 		return true
 	}

@@ -59,36 +59,38 @@ func All() [Count]string {
 	return [Count]string{
 		0: " 黒 黑 검정 흑 mauro μαυρο μαύρο чорний crna crn czarno черно czarny czarna zwart cerna cerny svart sort preto " +
 			"preta musta fekete siyah negru neagra черный чёрный черн " +
-			"czarne cerne cerno ",
+			"czarne cerne cerno svarte sorte zwarte crni crno ",
 		1: " 茶 棕 褐 갈 갈색 καφε καφέ коричневий smed smeda rjav rjava brazowo brazowy brazowa bruin hneda hnedy brunt " +
 			"castanho castanha marrom ruskea barna kahverengi maro коричневый кор " +
-			"brazowe braz hnede hnedo kahve cafe ",
+			"brazowe braz hnede hnedo kahve cafe bruine rusk ruskeat smeđa smeđi smeđe smedi smede rjavi ",
 		2: " 赤 红 紅 빨강 적 κόκκινο κοκκινο червоний crven crvena rdec rdeca czerwono красно czerwony czerwona rood cervena " +
 			"cerveny ruda rudy rod rodt vermelho vermelha punainen piros voros kirmizi rosu rosie красный крас " +
-			"czerwone cervene cerveno rott encarnado encarnada puna ",
+			"czerwone cervene cerveno rott encarnado encarnada puna pun rode roda crveni crveno rdeci ",
 		3: " 橙 주황 πορτοκαλι помаранчевий оранжевий narancast oranzen pomaranczowo pomaranczowy pomaranczowa oranje " +
 			"oranzova oranzovy laranja oranssi narancs turuncu portocaliu оранжевый " +
-			"pomaranczowe oranzove oranzovo narancssarga anaranjado anaranjada naranjo ",
+			"pomaranczowe oranzove oranzovo narancssarga anaranjado anaranjada naranjo " +
+			"oransje appelsin appelsinfarvet brandgul oranzowy oranzowa oranzowe narancasta narancasti oranzna oranzni arancia πορτοκαλί ",
 		4: " 黄 黃 노랑 황 κιτρινο κίτρινο жовтий zut zuta rumen rumena zolto желто zolty zolta geel zluta zluty gul gult " +
 			"amarelo amarela keltainen sarga sari galben желтый жёлтый " +
-			"zolte zlute zluto kelta ",
+			"zolte zlute zluto kelta kelt keltanen gule gula gele zuti zuto rumeni ",
 		5: " 緑 绿 綠 초록 녹 πρασινο πράσινο зелений zelen zielono зелено zielony zielona groen zelena zeleny gron gront gronn " +
 			"vihrea zold yesil зеленый зелёный " +
-			"zielone zelene zeleno gront viher ",
+			"zielone zelene zeleno gront viher vihr gronne grona groene zeleni ",
 		6: " 青 蓝 藍 파랑 청 μπλε синій plav plava niebiesko сине niebieski niebieska blauw modra modry bla blatt sininen kek " +
 			"mavi albastru albastra синий син " +
-			"niebieskie modre modro sini ",
+			"niebieskie modre modro sini blat blauwe plavi plavo moder modri ",
 		7: " 紫 보라 μωβ фіолетовий ljubicast vijolicen fioletowo fioletowy fioletowa paars fialova fialovy lilla roxo " +
 			"roxa violetti mor фиолетовый " +
-			"fioletowe fialove fialovo fiolett violetta ibolya violetto violetta liila eflatun mov lilas purpura ",
+			"fioletowe fialove fialovo fiolett violetta ibolya violetto violetta liila eflatun mov lilas purpura " +
+			"paarse purpur purper purppura ljubicasta ljubicasti vijolicna vijolicni fiolet ",
 		8: " 灰 회 회색 γκρι сірий siv siva szaro серо szary szara grijs seda sedy gra gratt cinza cinzento harmaa szurke " +
 			"gri серый " +
-			"szare sede sedo ",
+			"szare sede sedo grat grijze sivi sivo ",
 		9: " 白 흰 백 흰색 λευκο ασπρο білий bijel bijela bel bela bialo бело bialy biala wit bila bily vit vitt hvid hvit " +
 			"branco branca valkoinen feher beyaz alb alba белый бел " +
-			"biale bile bilo valko ",
+			"biale bile bilo valko valk hvitt hvite hvidt hvide vita witte bijeli bijelo beli ",
 		10: " 桃 粉 분홍 ροζ рожевий rozowy rozowa roze ruzova lyserod vaaleanpunainen розовый " +
-			"rozowe rozowo ruzovy ruzove rozsaszin rozsaszinu roosa pinkki pembe roz rosado rosada ",
+			"rozowe rozowo ruzovy ruzove rozsaszin rozsaszinu roosa pinkki pembe roz rosado rosada roza ruzicasta ",
 		11: " turkusowy turkusowa turkusowe tyrkysova tyrkysovy turkos turkoois turkoosi turkiz turkuaz turcoaz ",
 		12: " gull guld goud zloty zlota altin kulta arany ",
 		13: " srebrny srebrna zilver solv hopea ezust gumus stribrna stribrny ",

@@ -63,10 +63,11 @@ func lineOf(r table.Row, lang string) (l line, ok bool) {
 		}
 		texts = append(texts, l.take(behind)...)
 	}
+	texts, asides := withoutAsides(texts)
 	if l.to = withPole(l.to); len(texts) > 0 {
 		l.signal, texts = texts[0], texts[1:]
 	}
-	l.note = strings.Join(texts, "; ")
+	l.note = strings.Join(append(texts, asides...), "; ")
 	return l, l.to != "" || l.free() || l.colour != "" || l.size != "" || l.note == "" && isShort(l.signal)
 }
 

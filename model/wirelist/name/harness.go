@@ -26,7 +26,7 @@ func countedConnector(piece string) (n int) {
 		switch k, err := strconv.Atoi(w); {
 		case err == nil && n == 0:
 			n = k
-		case isConnectorWord(w):
+		case IsConnectorWord(w):
 			word = true
 		case w != "pin" && w != "pins" && w != "pol" && CountWord(w) != "cavities":
 			return 0

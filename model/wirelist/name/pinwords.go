@@ -3,23 +3,14 @@ package name
 import (
 	"strings"
 
+	"contralay/model/wirelist/pinword"
 	"contralay/model/wirelist/table"
 )
 
 // The word for a cavity before its name, in cells: "Motor stift 3". From memory, no source.
 
 // IsPinWord reports whether a folded word says that the name of a cavity follows.
-func IsPinWord(w string) bool {
-	switch strings.TrimRight(w, ".:") {
-	case "pin", "pins", "cavity", "cav", "way", "terminal", "term", "stift", "kontakt", "kammer", "klemme", "kl",
-		"anschluss", "pol",
-		"pole", "broche", "borne", "voie", "alveole", "pino", "pata", "patilla", "polo", "contacto", "piedino", "contatto", "morsetto",
-		"terminale", "styk", "zacisk", "nozka", "plint", "nasta", "napa", "vyvod", "svorka", "aansluiting", "klem", "ben",
-		"вывод", "контакт":
-		return true
-	}
-	return false
-}
+func IsPinWord(w string) bool { return pinword.Is(w) }
 
 // splitAtPinWord parts "Motor stift 3" into the connector and its cavity; ok is false where no such word stands before the
 // last word.
@@ -35,7 +26,7 @@ func splitAtPinWord(cell string) (connector, pin string, ok bool) {
 			return strings.Join(rest, " "), words[1], true
 		}
 	}
-	if n < 3 || !IsPinWord(table.Fold(words[n-2])) {
+	if n < 3 || !pinword.Is(table.Fold(words[n-2])) && (n > 3 || !IsDesignator(words[0]) || !pinword.IsWith(table.Fold(words[1]))) {
 		return "", "", false
 	}
 	at := strings.LastIndex(cell, words[n-2])

@@ -21,8 +21,8 @@ func plugPiece(text string) (plug string) {
 		if len(w) < 2 || len(w) > 5 || isSentence(p) {
 			continue
 		}
-		named := isConnectorWord(table.Fold(w[len(w)-2])) && prose.IsOrdinal(w[len(w)-1]) && w[len(w)-1] == strings.ToUpper(w[len(w)-1])
-		if !named && !isConnectorWord(table.Fold(strings.Trim(w[len(w)-1], ".,:;"))) && !prose.LeadsConnector(table.Fold(w[0])) {
+		named := IsConnectorWord(table.Fold(w[len(w)-2])) && prose.IsOrdinal(w[len(w)-1]) && w[len(w)-1] == strings.ToUpper(w[len(w)-1])
+		if !named && !IsConnectorWord(table.Fold(strings.Trim(w[len(w)-1], ".,:;"))) && !prose.LeadsConnector(table.Fold(w[0])) {
 			continue
 		}
 		if plug != "" {

@@ -3,6 +3,7 @@ package name
 import (
 	"strings"
 
+	"contralay/model/wirelist/plugword"
 	"contralay/model/wirelist/table"
 )
 
@@ -11,7 +12,7 @@ import (
 func SpokenConnector(text string) string {
 	all := strings.Fields(text)
 	for i := 1; i+1 < len(all) && i < 5; i++ {
-		if w := table.Fold(all[i+1]); isConnectorWord(table.Fold(all[i])) && (w == "is" || w == "has" || w == "ist" || w == "est") {
+		if w := table.Fold(all[i+1]); IsConnectorWord(table.Fold(all[i])) && (w == "is" || w == "has" || w == "ist" || w == "est") {
 			if first := table.Fold(all[0]); first == "the" || first == "my" || first == "this" || first == "der" || first == "le" {
 				all = all[1:]
 				i--
@@ -27,7 +28,7 @@ func SpokenConnector(text string) string {
 	}
 	for i := 0; i+1 < len(all); i++ {
 		word, comma := strings.CutSuffix(strings.Trim(table.Fold(all[i]), "\"'(*_"), ",")
-		if !isConnectorWord(word) {
+		if !IsConnectorWord(word) {
 			continue
 		}
 		next := strings.Trim(all[i+1], "\"'.,:;()*_")
@@ -54,13 +55,4 @@ func isPlainAdjective(w string) bool {
 }
 
 // IsConnectorWord reports whether a folded word is one for a connector.
-func IsConnectorWord(w string) bool { return isConnectorWord(w) }
-
-func isConnectorWord(w string) bool {
-	switch w {
-	case "connector", "plug", "socket", "receptacle", "header", "jack", "stecker", "buchse", "connecteur", "prise", "conector",
-		"connettore", "presa", "stekker", "kontakt", "konektor", "zlacze", "wtyczka":
-		return true
-	}
-	return false
-}
+func IsConnectorWord(w string) bool { return plugword.Is(w) }

@@ -10,8 +10,12 @@ import (
 // behind it is a size or a remark, "spare, yellow/brown, loose behind the panel".
 func valuesAmong(text string) (p Parts, ok bool) {
 	pieces := strings.Split(text, ", ")
-	at := -1
+	at, remark := -1, ""
 	for i, s := range pieces {
+		if bare, in := withoutRemark(strings.TrimSpace(s)); in != "" && i > 0 {
+			pieces[i], remark = bare, in
+			s = bare
+		}
 		if i == 0 || !IsColour(strings.TrimSpace(s)) {
 			continue
 		}
@@ -33,5 +37,18 @@ func valuesAmong(text string) (p Parts, ok bool) {
 			p.Note = value.JoinNonEmpty(", ", p.Note, s)
 		}
 	}
+	p.Note = value.JoinNonEmpty(", ", p.Note, remark)
 	return p, true
+}
+
+// withoutRemark parts a remark in brackets off a colour, "red (still to buy!)"; in is "" where none stands there, or a value of the wire.
+func withoutRemark(text string) (bare, in string) {
+	front, rest, ok := strings.Cut(text, " (")
+	if in, closed := strings.CutSuffix(rest, ")"); ok && closed && IsColour(front) && !strings.ContainsAny(in, "()") &&
+		!IsColourOrLetters(in) {
+		if _, values := ValuesBehind(text); values == nil {
+			return front, in
+		}
+	}
+	return text, ""
 }

@@ -1,10 +1,12 @@
 package reading
 
 import (
+	"cmp"
 	"slices"
 
 	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/placehead"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 )
@@ -71,7 +73,7 @@ func deviceColumn(l *look) []shape.Column {
 		}
 	}
 	if len(of) == 2 && l.Prof[of[0]].All(l.Prof[of[0]].Numbers) != l.Prof[of[1]].All(l.Prof[of[1]].Numbers) &&
-		!(name.IsDesignator(l.Cols[of[0]].Head) && name.IsDesignator(l.Cols[of[1]].Head)) {
+		(placehead.Of(l.Cols[of[0]].Head) == "" || placehead.Of(l.Cols[of[1]].Head) == "") {
 		return nil // a number beside names is as likely an address
 	}
 	if len(of) == 0 || len(of) == 1 && l.saysOfWires() < 2 || len(of) > 2 || len(of) < 2 && l.Has(l.Cols, name.FieldPin) ||
@@ -87,7 +89,7 @@ func deviceColumn(l *look) []shape.Column {
 	}
 	cols := slices.Clone(l.Cols)
 	for k, i := range of {
-		cols[i].Field, cols[i].Of = []name.Field{name.FieldFromPin, name.FieldToPin}[k], cols[i].Head
+		cols[i].Field, cols[i].Of = []name.Field{name.FieldFromPin, name.FieldToPin}[k], cmp.Or(placehead.Of(cols[i].Head), cols[i].Head)
 		if len(of) == 1 {
 			l.legs(cols)
 			cols[i].Field, cols[i].Vague = name.FieldPin, !l.HeadsDevice(i) && !name.IsDesignator(cols[i].Head)

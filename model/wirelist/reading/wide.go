@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/cableheads"
 	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/settle"
@@ -39,6 +40,9 @@ func wide(l *look) []shape.Column {
 			return nil // a from and a to
 		}
 	}
+	if len(of) == 2 && cableheads.Made(l.Cols) {
+		return nil // each core runs from the one to the other
+	}
 	if len(of) < 2 || !(devices{l, of}).joinsDevices() || !(devices{l, of}).saysDevices() {
 		return nil
 	}
@@ -70,7 +74,7 @@ func (l *look) isDeviceColumn(i int) bool {
 	w := name.Words(table.Fold(c.Head))
 	named := l.EndsInPin(c.Head) || c.Of != ""
 	switch {
-	case c.Head == "" || len(w) == 0 || p.Prose > 0 || name.IsSpent(c.Head):
+	case c.Head == "" || len(w) == 0 || p.Prose > 0 || name.IsSpent(c.Head), c.Spared && column.HeadsCores(c.Head):
 		return false
 	case p.Filled == 0:
 		return l.EndsInPin(c.Head)

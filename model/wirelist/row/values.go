@@ -101,7 +101,7 @@ func (v *valueReader) size() {
 		if c, is := value.ParseColour(cell, b.Lang); !ok && is && strings.Trim(cell, "0123456789") != "" && !b.Has(name.FieldColour) {
 			g, ok = value.Gauge{Colour: c, Size: it.Gauge.Size}, true // one column for both, and this row says the colour alone
 		}
-		switch within := value.SizeWithin(cell, b.Mark); {
+		switch within := sizeWithin(cell, &b.Cols[col], b.Mark); {
 		case ok && it.Gauge.Size != "" && g.Size != "" && it.Gauge.Size != g.Size:
 			v.keep("size against part number", "size", cell, col)
 		case ok:

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/nameaside"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
@@ -72,6 +73,7 @@ func FromToRows(t *table.Table, i int) (all []FromTo) {
 func FromToOf(text string) (l FromTo, ok bool) {
 	const mostWords = 40 // no source
 	text, numbered := withoutNumber(strings.TrimRight(strings.TrimSpace(text), ". "))
+	text, remark := nameaside.Cut(text)
 	if from, _, _ := plain(text); from != "" {
 		return l, false
 	}
@@ -101,7 +103,7 @@ func FromToOf(text string) (l FromTo, ok bool) {
 		slices.ContainsFunc(strings.Fields(t.signal), isArticle) { // "move the red wire from …"
 		return l, false
 	}
-	l = FromTo{Colour: t.colour, Size: t.size, Note: t.note, Signal: t.signal}
+	l = FromTo{Colour: t.colour, Size: t.size, Note: value.JoinNonEmpty("; ", t.note, remark), Signal: t.signal}
 	near, nearBehind := cutAtComma(strings.Join(w[at+1:to], " "))
 	far, behind := cutAtComma(strings.Join(w[to+1:], " "))
 	l.Near, l.NearPad = placeInWords(near)
@@ -211,7 +213,7 @@ func placeInWords(text string) (device, pad string) {
 
 // withoutArticle takes an article off the front of some words.
 func withoutArticle(w []string) []string {
-	for len(w) > 1 && isArticle(w[0]) {
+	for len(w) > 1 && (isArticle(w[0]) || table.Fold(w[0]) == "de") { // "van de regelaar"
 		w = w[1:]
 	}
 	return w

@@ -34,14 +34,14 @@ func labelBefore(from string) (label, end string) {
 func remarkBehindValues(to string) (front, remark string) {
 	open := strings.LastIndexByte(to, '(')
 	if open < 1 || !strings.HasSuffix(to, ")") {
-		return to, ""
+		return remarkAmongValues(to)
 	}
 	if _, values := point.ValuesBehind(to); values != nil {
 		return to, ""
 	}
 	front = strings.TrimSpace(to[:open])
 	if _, values := point.ValuesBehind(front); values == nil {
-		return to, ""
+		return remarkAmongValues(to)
 	}
 	return front, strings.TrimSpace(to[open+1 : len(to)-1])
 }

@@ -58,6 +58,7 @@ func (l *Look) settle() {
 	ends.plugColumn()
 	ends.thingsOfPins()
 	ends.repeatedDevices()
+	bothends.NamedPins(l.Cols, l.Prof, l.Src.Rows, l.EndsInPin)
 	ends.farPins()
 	column.UnheadedPins(l.Cols, l.Prof, l.Src.Rows)
 	l.pinCells()
@@ -321,7 +322,7 @@ func (l *Look) settleUnknown(i int, c *shape.Column) {
 	}
 	switch p := &l.Prof[i]; {
 	case p.Coloured() && p.Filled > 1 && !l.another(i, name.FieldColour):
-		c.Field = name.FieldColour
+		c.Field, c.Spared = name.FieldColour, false
 	case p.Sized > 1 && p.Colours > 1 && p.Sized+p.Colours >= p.Filled && !l.another(i, name.FieldColour) && !l.another(i, name.FieldGauge):
 		c.Field = name.FieldGauge // "red", "14 AWG red", "18 AWG": what is not as in the other rows
 	case p.Filled > 1 && column.Marks(l.Src.Rows, i) && !l.another(i, name.FieldCable) && l.cableWords(i):

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/pinword"
 	"contralay/model/wirelist/table"
 )
 
@@ -14,9 +15,7 @@ func DeviceOf(head string) string {
 	if bare := name.WithoutBrackets(head); strings.HasSuffix(head, ")") && len(strings.Fields(bare)) == len(all) {
 		all = strings.Fields(bare) // "Dash (pin)"
 	}
-	isPin := func(w string) bool {
-		return slices.Contains([]string{"pin", "pins", "cavity", "cav", "way", "terminal"}, table.Fold(w))
-	}
+	isPin := func(w string) bool { return pinword.Is(table.Fold(w)) }
 	switch {
 	case len(all) > 1 && isPin(all[len(all)-1]):
 		return strings.Join(all[:len(all)-1], " ")

@@ -11,12 +11,12 @@ import (
 func isShade(word string) (shade string, behind bool) {
 	switch word {
 	case "light", "lt", "lite", "pale", "sky", "hell", "licht", "ljus", "ljust", "lys", "lyse", "jasny", "jasna", "jasne", "jasno",
-		"svetle", "svetly", "svetla", "blede", "vaalea", "vaalean", "vilagos", "halvany", "acik":
+		"svetle", "svetly", "svetla", "svetlo", "svijetlo", "blede", "vaalea", "vaalean", "vilagos", "halvany", "acik":
 		return "light", false
 	case "clair", "claire", "claro", "clara", "chiaro", "chiara", "ciel", "cielo", "deschis":
 		return "light", true
 	case "dark", "dk", "navy", "dunkel", "donker", "mork", "morkt", "morke", "ciemny", "ciemna", "ciemne", "ciemno", "tmave", "tmavy",
-		"tmava", "tumma", "tumman", "sotet", "koyu":
+		"tmava", "temno", "tamno", "tumma", "tumman", "sotet", "koyu":
 		return "dark", false
 	case "fonce", "foncee", "oscuro", "oscura", "scuro", "scura", "escuro", "escura", "marine", "marino", "marinho", "inchis":
 		return "dark", true
@@ -39,6 +39,7 @@ func compoundShade(word string) (shade, rest string) {
 	for _, s := range [][2]string{{"hell", "light"}, {"dunkel", "dark"}, {"light", "light"}, {"dark", "dark"},
 		{"licht", "light"}, {"donker", "dark"}, {"ljus", "light"}, {"morke", "dark"}, {"mork", "dark"}, {"lyse", "light"},
 		{"jasno", "light"}, {"ciemno", "dark"}, {"svetle", "light"}, {"svetlo", "light"}, {"tmave", "dark"}, {"tmavo", "dark"},
+		{"svijetlo", "light"}, {"temno", "dark"}, {"tamno", "dark"},
 		{"vilagos", "light"}, {"sotet", "dark"}, {"vaalean", "light"}, {"tumman", "dark"}} {
 		if rest, ok := strings.CutPrefix(word, s[0]); ok && len(rest) > 2 {
 			return s[1], rest

@@ -158,7 +158,8 @@ func IsCount(all []Token, i int) bool {
 	}
 	switch all[i].Text {
 	case "x", "core", "cores", "conductor", "conductors", "cond", "c", "adrig", "aderig", "poli", "brins", "conducteurs", "hilos",
-		"conductores", "fili", "conduttori":
+		"conductores", "fili", "conduttori", "aderige", "adrige", "adriges", "adern", "draads", "leder", "ledere", "ledare", "lederet",
+		"zylowy", "zylowa", "zylowe", "zyly", "zil", "zily", "zilovy", "johtiminen", "johdin", "eres", "condutores":
 		return true
 	}
 	return false

@@ -4,12 +4,15 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/pinword"
 	"contralay/model/wirelist/table"
 )
 
 // IsCavityLead reports whether a folded word stands before the cavity that a line begins with: those of name.IsPinWord, and two that are
 // another word within a line, "via 3: horn", "weg 3: claxon". From memory, no source.
-func IsCavityLead(w string) bool { return w == "via" || w == "weg" || name.IsPinWord(w) }
+func IsCavityLead(w string) bool {
+	return w == "via" || w == "weg" || name.IsPinWord(w) || pinword.Is(w)
+}
 
 // isPlaceLead reports whether a folded word stands before a cavity where colours or sizes stand behind it, and before anything that is
 // counted elsewhere: "position 1: off". From memory, no source.

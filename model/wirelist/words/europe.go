@@ -117,4 +117,7 @@ func furtherWords(add func(f name.Field, lang string, words ...string)) {
 	} {
 		add(name.Field(row[1]), row[0], strings.Split(row[2], "|")...)
 	}
+	for _, row := range goesWords() {
+		add(name.Field(row[1]), row[0], strings.Split(row[2], "|")...)
+	}
 }

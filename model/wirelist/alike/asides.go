@@ -1,0 +1,52 @@
+package alike
+
+import (
+	"slices"
+	"strings"
+)
+
+// What stands in brackets behind a value is the name of the wire where most lines have it, "(main feed)"; where a few have, it is a remark
+// on theirs: "2.5 mm2 red (still to buy!)".
+
+// withAside parts brackets out of a piece that is a value without them, "red (new)" and "0.75 mm2 (thin) yellow".
+func withAside(p piece) []piece {
+	front, rest, ok := strings.Cut(p.text, " (")
+	in, behind, closed := strings.Cut(rest, ")")
+	if p.isValue() || !ok || !closed || strings.ContainsAny(in, "(") || strings.ContainsAny(behind, "()") {
+		return []piece{p}
+	}
+	if v := asPiece(front + behind); v.isValue() {
+		return []piece{v, {text: in, aside: true}}
+	}
+	return []piece{p}
+}
+
+// remarksAside takes what stands in brackets behind values out of the pieces of each line, where a few lines have such; nil where they
+// are the names of the wires.
+func (l *lot) remarksAside() [][]string {
+	aside := func(p piece) bool { return p.aside }
+	used, has := 0, 0
+	for i := range l.near {
+		if len(l.near[i])+len(l.far[i]) > 0 {
+			used++
+		}
+		if slices.ContainsFunc(l.near[i], aside) || slices.ContainsFunc(l.far[i], aside) {
+			has++
+		}
+	}
+	if has == 0 || 2*has > used {
+		return nil
+	}
+	texts := make([][]string, len(l.near))
+	for i := range l.near {
+		for _, all := range []*[]piece{&l.near[i], &l.far[i]} {
+			for _, p := range *all {
+				if p.aside {
+					texts[i] = append(texts[i], p.text)
+				}
+			}
+			*all = slices.DeleteFunc(slices.Clone(*all), aside)
+		}
+	}
+	return texts
+}
