@@ -2,6 +2,7 @@ package heat
 
 import (
 	"math"
+	"math/rand/v2"
 	"testing"
 
 	"pgregory.net/rapid"
@@ -110,4 +111,61 @@ func eliminate(of [][]float64, y []float64) []float64 {
 		x[i] = a[i][n] / a[i][i]
 	}
 	return x
+}
+
+// A ring of places is solved where every equation of it holds, the two round the corner as well.
+func TestRingOfPlaces(t *testing.T) {
+	rng := rand.New(rand.NewPCG(17, 4))
+	for range 20 {
+		var diagonal, y [rays]float64
+		round := 0.2 + rng.Float64()
+		for k := range diagonal {
+			diagonal[k], y[k] = 2*round+0.1+rng.Float64(), rng.Float64()-0.5
+		}
+		x := cyclic(&diagonal, round, &y)
+		for k := range x {
+			got := diagonal[k]*x[k] - round*(x[(k+rays-1)%rays]+x[(k+1)%rays])
+			if math.Abs(got-y[k]) > 1e-11 {
+				t.Fatalf("place %d: %v, want %v", k, got, y[k])
+			}
+		}
+	}
+}
+
+// A wall of insulation by its circuit, solved whole: each slice of the surface leads to the core, to what lies outside it and, five times as
+// well as to the core, to its place of the ring, which leads to the places on either side of it.
+func TestWallByItsCircuit(t *testing.T) {
+	rng := rand.New(rand.NewPCG(17, 5))
+	for _, depth := range []float64{0.05, 0.3, 1.2} {
+		var outside, gives [rays]float64
+		for k := range outside {
+			outside[k] = 0.05 * rng.Float64() * rng.Float64()
+			if k%5 == 0 {
+				outside[k] = 0
+			}
+		}
+		step := 2 * math.Pi / rays
+		core, round := float64(InsulationK)*step/depth, float64(InsulationK)*depth/3/step
+		n := 2 * rays // the slices, then their places of the ring
+		of, y := make([][]float64, n), make([]float64, n)
+		for k := range of {
+			of[k] = make([]float64, n)
+		}
+		lead := func(i, j int, by float64) {
+			of[i][i], of[j][j] = of[i][i]+by, of[j][j]+by
+			of[i][j], of[j][i] = of[i][j]-by, of[j][i]-by
+		}
+		for k := range rays {
+			of[k][k], y[k] = of[k][k]+core+outside[k], core
+			lead(k, rays+k, 5*core)
+			lead(rays+k, rays+(k+1)%rays, round)
+		}
+		warm := eliminate(of, y)
+		wall(depth, &outside, &gives)
+		for k := range gives {
+			if want := outside[k] * warm[k]; math.Abs(gives[k]-want) > 1e-10 {
+				t.Fatalf("depth %v, slice %d gives %v, want %v", depth, k, gives[k], want)
+			}
+		}
+	}
 }
