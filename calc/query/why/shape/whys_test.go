@@ -160,6 +160,11 @@ func TestEachFigureFromItsInputs(t *testing.T) {
 		{"layer.flat 1", nil, 5, "b, distance from the axis 5, bend, degrees 90", 5 * math.Pi},
 		{"layer.flat 0", nil, 0, "none", 0},
 		{"layer.bent 1", func(b *sheet.Branch, _ *sheet.Sheet) { b.Layers[1].LayMM = 0 }, 0, "none", 0},
+		{"layer.bent 1", func(b *sheet.Branch, _ *sheet.Sheet) { b.Layers[1].LayMM, b.Layers[1].FlatMM = 0.9, 0.9 }, 3,
+			"b, distance from the axis 5, bend, degrees 90, inside bend radius 17, OD 6, lay length 40",
+			10.0 / 20 / math.Hypot(1, 10*math.Pi/40) * 40 / math.Pi * math.Sin(math.Pi*10*math.Pi/40)},
+		{"layer.flat 1", func(b *sheet.Branch, _ *sheet.Sheet) { b.Layers[1].LayMM, b.Layers[1].FlatMM = 0, 0.9 }, 0.9,
+			"b, distance from the axis 5, bend, degrees 90", 5 * math.Pi},
 		{"layer.flat 1", func(_ *sheet.Branch, s *sheet.Sheet) { s.H.Branches[0].BendMM.Set = false }, 0, "none", 0},
 		{"layer.flat 1", func(_ *sheet.Branch, s *sheet.Sheet) { s.H.Branches[0].BendDeg.Set = false }, 0, "none", 0},
 		// The arc on the axis is 20·π/2 = 31.4; of a lay of 40 the sine is that of 0.785π.
