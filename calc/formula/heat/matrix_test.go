@@ -81,6 +81,81 @@ func TestMatrix(t *testing.T) {
 	}
 }
 
+// A chain of places, each tied to the next by 1 and to the ground by 1, less what grows at some of them. With enough at one place it has
+// one eigenvalue below 0, with enough at two that lie apart two: as many as its leading minors change their sign. Its factors
+// solve and invert as those of any other.
+func TestMatrixThatIsNotPositive(t *testing.T) {
+	const n = 7
+	for _, c := range []struct {
+		at    []int
+		by    float64
+		below int
+	}{{nil, 0, 0}, {[]int{3}, 1, 0}, {[]int{3}, 4, 1}, {[]int{0}, 9, 1}, {[]int{6}, 9, 1}, {[]int{1, 5}, 4, 2}, {[]int{0, 3, 6}, 9, 3}} {
+		fill := func() (*matrix, [][]float64) {
+			m, whole := newMatrix(newFront([]int{0, 0, 1, 2, 3, 4, 5})), make([][]float64, n)
+			for i := range whole {
+				whole[i] = make([]float64, n)
+				whole[i][i] = 3
+				if i == 0 || i == n-1 {
+					whole[i][i] = 2
+				}
+				if i > 0 {
+					whole[i][i-1], whole[i-1][i] = -1, -1
+					m.all[m.entry(i, i-1)] = -1
+				}
+			}
+			for _, k := range c.at {
+				whole[k][k] -= c.by
+			}
+			for i := range whole {
+				m.diagonal[i] = whole[i][i]
+			}
+			return m, whole
+		}
+		m, whole := fill()
+		changes, minor, before := 0, 1.0, 1.0 // of a chain: each minor from the two before it
+		for i := range n {
+			next := whole[i][i]*minor - before
+			if i == 0 {
+				next = whole[0][0]
+			}
+			if next*minor < 0 {
+				changes++
+			}
+			minor, before = next, minor
+		}
+		if changes != c.below {
+			t.Fatalf("%v less by %v: the minors change their sign %d times", c.at, c.by, changes)
+		}
+		if got := m.factor(); got != (c.below == 0) {
+			t.Errorf("%v less by %v: positive definite %v", c.at, c.by, got)
+		}
+		for most := range 4 {
+			m, _ = fill()
+			below, ok := m.factorBelow(most)
+			if ok != (c.below <= most) || ok && below != c.below {
+				t.Errorf("%v less by %v, up to %d: %d below 0, %v", c.at, c.by, most, below, ok)
+			}
+			if !ok {
+				continue
+			}
+			inverse := make([]float64, n)
+			m.inverse(inverse)
+			for i := range n {
+				e := make([]float64, n)
+				e[i] = 1
+				want := eliminate(whole, e)
+				m.solve(e)
+				for k := range n {
+					if math.Abs(e[k]-want[k]) > 1e-9 || math.Abs(inverse[i]-want[i]) > 1e-9 {
+						t.Fatalf("%v less by %v: column %d of its inverse is %v with %v, want %v", c.at, c.by, i, e, inverse[i], want)
+					}
+				}
+			}
+		}
+	}
+}
+
 // eliminate solves by Gauss's elimination with a choice of pivots.
 func eliminate(of [][]float64, y []float64) []float64 {
 	n := len(y)
