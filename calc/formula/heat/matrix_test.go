@@ -207,8 +207,8 @@ func TestRingOfPlaces(t *testing.T) {
 	}
 }
 
-// A wall of insulation by its circuit, solved whole: each slice of the surface leads to the core, to what lies outside it and, five times as
-// well as to the core, to its place of the ring, which leads to the places on either side of it.
+// A wall of insulation by its circuit, solved whole: each slice of the surface leads to the core, to what lies outside it and, five times
+// as well as to the core, to its place of the ring, which leads to the places on either side of it.
 func TestWallByItsCircuit(t *testing.T) {
 	rng := rand.New(rand.NewPCG(17, 5))
 	for _, depth := range []float64{0.05, 0.3, 1.2} {

@@ -7,13 +7,14 @@ import (
 	"contralay/calc/sheet"
 )
 
-// Sixty amperes in a wire of 22 AWG have no steady temperature. What each wire may carry is asked all the same, and bounds its current as in
-// every other branch: in its neighbours nothing, for whatever they carry the bundle gets hotter and hotter; in the wire itself
+// Sixty amperes in a wire of 22 AWG have no steady temperature. What each wire may carry is asked all the same, and bounds its current as
+// in every other branch: in its neighbours nothing, for whatever they carry the bundle gets hotter and hotter; in the wire itself
 // what it may carry with any other current of its own, for the limit leaves that out.
 func TestLimitsWhereNothingIsSteady(t *testing.T) {
 	s := calctest.Carrying(t, 20, "", []string{"22 60", "22 1", "22 1"}, nil, "")
 	w := &s.Branches[0].Warm
-	if g, said := calctest.Snag(s, "heat.none", "T1"); !said || g.Level != sheet.Warn || w.Known || len(w.Wires) != 0 || len(w.Endless) != 3 {
+	if g, said := calctest.Snag(s, "heat.none", "T1"); !said || g.Level != sheet.Warn || w.Known || len(w.Wires) != 0 ||
+		len(w.Endless) != 3 {
 		t.Fatalf("%v %+v", said, w)
 	}
 	for _, amps := range []string{"1", "30", "33", "100"} { // 30 have a steady temperature, above 500 C

@@ -84,8 +84,8 @@ func TestWhatStandsOutTogether(t *testing.T) {
 }
 
 // Where splices and folded ends lie on a branch T of 500 mm from A to J, by hand. S1 of 30 mm is 3 mm over, lies on wires of 1.2 and 1 mm
-// and 100 mm from J: 1.8 stand out from 385 to 415. S2 is at A, whose stations are counted from there: 85 to 115. S3 is on wires as thick as
-// itself, S4 lies on another branch, S5 has no part that the catalogue has. Of a capped spare 40 mm are folded back from J.
+// and 100 mm from J: 1.8 stand out from 385 to 415. S2 is at A, whose stations are counted from there: 85 to 115. S3 is on wires as thick
+// as itself, S4 lies on another branch, S5 has no part that the catalogue has. Of a capped spare 40 mm are folded back from J.
 func TestWhereItStandsOut(t *testing.T) {
 	s := oneBranch(func(s *sheet.Sheet) {
 		s.Cat.Splices = map[string]catalogue.Splice{"sleeve": {OverMM: 3, LengthMM: 30}, "thin": {OverMM: 1.2, LengthMM: 30}}
@@ -101,7 +101,8 @@ func TestWhereItStandsOut(t *testing.T) {
 				part = "none"
 			}
 			id := fmt.Sprint("S", k+1)
-			h.Splices = append(h.Splices, model.Splice{ID: id, At: at, Toward: model.Some(toward), OffsetMM: model.Some[unit.Millimetre](100)})
+			h.Splices = append(h.Splices, model.Splice{ID: id, At: at, Toward: model.Some(toward),
+				OffsetMM: model.Some[unit.Millimetre](100)})
 			s.Splices = append(s.Splices, sheet.Splice{Part: part})
 			h.Wires = append(h.Wires, model.Wire{ID: "a" + id, To: model.Some(id)}, model.Wire{ID: "b" + id, From: model.Some(id)})
 			for _, d := range []unit.Millimetre{1.2, 1} {
@@ -110,7 +111,8 @@ func TestWhereItStandsOut(t *testing.T) {
 				s.Wires = append(s.Wires, w)
 			}
 		}
-		h.Wires = append(h.Wires, model.Wire{ID: "v", From: model.Some("A:1"), CappedAt: model.Some("J"), FoldMM: model.Some[unit.Millimetre](40)})
+		h.Wires = append(h.Wires, model.Wire{ID: "v", From: model.Some("A:1"), CappedAt: model.Some("J"),
+			FoldMM: model.Some[unit.Millimetre](40)})
 		v := sheet.Wire{HasPath: true, Path: []int{0}}
 		v.Dia.Nominal = 0.9
 		s.Wires = append(s.Wires, v)

@@ -170,7 +170,8 @@ func TestHoursToExpect(t *testing.T) {
 	if !known || h.Kinds != 2 || math.Abs(h.Minutes-(1.5*cuts+4)) > 1e-9 || math.Abs(h.Spread-off) > 1e-9 {
 		t.Errorf("%+v, known %v, want %.1f minutes off by %.2f", h, known, 1.5*cuts+4, off)
 	}
-	if !slices.Contains(h.Lacks, "lay") || !slices.Contains(h.Lacks, "contacts") || !slices.Contains(h.Lacks, record.Tests) || slices.Contains(h.Lacks, "cut") ||
+	if !slices.Contains(h.Lacks, "lay") || !slices.Contains(h.Lacks, "contacts") ||
+		!slices.Contains(h.Lacks, record.Tests) || slices.Contains(h.Lacks, "cut") ||
 		slices.Contains(h.Lacks, "holds") {
 		t.Errorf("without %q", h.Lacks)
 	}

@@ -316,7 +316,8 @@ func TestFormulasAtTheirEdges(t *testing.T) {
 			t.Errorf("%s of %v: %v, want %v", c.what, c.in, got, c.want)
 		}
 	}
-	for _, c := range [][3]float64{{0, 10, 0}, {1, 10, 10}, {10, 10, 10}, {10.1, 10, 20}, {9.9999999, 10, 10}, {10.000001, 10, 10}, {7, 0, 7}, {7, -1, 7},
+	for _, c := range [][3]float64{{0, 10, 0}, {1, 10, 10}, {10, 10, 10}, {10.1, 10, 20}, {9.9999999, 10, 10}, {10.000001, 10, 10},
+		{7, 0, 7}, {7, -1, 7},
 		{0.3, 0.1, 0.3}} {
 		if got := upTo(c[0], c[1]); math.Abs(got-c[2]) > 1e-9 {
 			t.Errorf("%v up to steps of %v: %v", c[0], c[1], got)
