@@ -27,8 +27,23 @@ func (res Result) Limits(s Section) []unit.Ampere {
 
 // Limits is the same for a section that has no steady temperature at the currents entered. A disc
 // whose own current is what it fails by has its limit still; one that the others leave no steady
-// temperature has 0.
-func (r *Rays) Limits(s Section) []unit.Ampere { return r.limits(s, someHeat) }
+// temperature has 0: the states beyond the hottest that Solve gives are none.
+func (r *Rays) Limits(s Section) []unit.Ampere {
+	out := r.limits(s, someHeat)
+	at := s
+	at.Discs = slices.Clone(s.Discs)
+	for i, a := range out {
+		if a <= 0 {
+			continue
+		}
+		at.Discs[i].Amps = a
+		if _, steady := r.Solve(at); !steady {
+			out[i] = 0
+		}
+		at.Discs[i].Amps = s.Discs[i].Amps
+	}
+	return out
+}
 
 // limits begins its steps at a heat, W/m, and goes down and up from there as far as it must.
 func (r *Rays) limits(s Section, begin float64) []unit.Ampere {
@@ -186,9 +201,10 @@ func (r *Rays) level(two [2]*work, s Section, c carried, q float64) level {
 func (r *Rays) allows(w *work, s Section, c carried, at state, out level) {
 	grows := c.grows
 	r.matrix(w.m, at, grows)
-	if !w.m.factor() {
-		// In this state the entered currents alone have no steady temperature. Towards it all
-		// that they lead to grows without end, and what a disc may make itself falls to nothing.
+	below, ok := w.m.factorBelow(1)
+	if !ok {
+		// In this state the entered currents have no steady temperature, whichever disc carries another. Towards
+		// it all that they lead to grows without end, and what a disc may make itself falls to nothing.
 		for i := range s.Discs {
 			out.own[i], out.total[i], w.mean[i] = 0, endless, hottest
 		}
@@ -220,6 +236,12 @@ func (r *Rays) allows(w *work, s Section, c carried, at state, out level) {
 		}
 		p := r.place[i]
 		z, rise, one, grown := w.z[p], w.y[p][0], w.y[p][1], w.y[p][2]
+		if below == 1 && !(grows[i]*z < -1) {
+			// Nor have they a steady temperature without the growth of this disc. Where they have, the one
+			// eigenvalue below 0 comes above it, so that det(Y + β e eᵀ) = det Y (1 + βZ) changes its sign.
+			out.own[i], out.total[i], w.mean[i] = 0, endless, hottest
+			continue
+		}
 		rated := float64(d.Rated - spare - s.Ambient)
 		without := (rise - c.makes[i]*z) / (1 + grows[i]*z)
 		// Less than nothing where the others alone bring it above its rating: between two levels it is

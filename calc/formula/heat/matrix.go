@@ -33,6 +33,13 @@ func (m *matrix) row(slot, n int) []float64 { return m.square[slot*m.most:][:n] 
 // where it is not positive definite. Source: Cholesky's method, any textbook of numerical
 // linear algebra.
 func (m *matrix) factor() bool {
+	_, ok := m.factorBelow(0)
+	return ok
+}
+
+// factorBelow is factor for a matrix that has up to most eigenvalues below 0, and tells how many it has: as many
+// as D (Sylvester's law of inertia). False where it has more, or is singular.
+func (m *matrix) factorBelow(most int) (below int, ok bool) {
 	work := 0 // slots taken; of what is in work the lower half is kept
 	for j, d := range m.diagonal {
 		for range m.enters[j] {
@@ -42,8 +49,11 @@ func (m *matrix) factor() bool {
 		work--
 		v, column := m.line[:work], m.below[m.start[j]:][:work]
 		d += m.take(int(m.pivot[j]), work, v)
-		if !(d > 0) || math.IsInf(d, 0) {
-			return false
+		if d < 0 {
+			below++
+		}
+		if d == 0 || math.IsNaN(d) || math.IsInf(d, 0) || below > most {
+			return below, false
 		}
 		over := 1 / d
 		m.diagonal[j], m.over[j] = d, over
@@ -53,7 +63,7 @@ func (m *matrix) factor() bool {
 		}
 		m.less(column, v)
 	}
-	return true
+	return below, true
 }
 
 // less takes l times vᵀ off what is in work, four rows at once: what is above the diagonal then is

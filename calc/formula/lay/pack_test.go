@@ -150,3 +150,30 @@ func TestPackOfMany(t *testing.T) {
 		}
 	}
 }
+
+// Circles on a wall that have room to spare lie evenly: three of radius 1 on a wall of 3 have their middles 2 from its middle, so that they
+// touch 60 degrees apart, and lie 120 apart. On a wall of 1 + 2/√3 they all touch; on a smaller one the third finds no room.
+func TestRoundAWall(t *testing.T) {
+	w := wall{order: []int{0, 1, 2}, r: []float64{1, 1, 1}, mid: -1}
+	for _, R := range []float64{3, 2.5, 1 + 2/math.Sqrt(3) + 1e-9} {
+		at, ok := w.round(R)
+		for k := range 3 {
+			if !ok || len(at) != 3 || math.Abs(at[k]-float64(k)*2*math.Pi/3) > 1e-9 {
+				t.Errorf("on a wall of %v: %v %v", R, at, ok)
+				break
+			}
+		}
+	}
+	if at, ok := w.round(1 + 2/math.Sqrt(3) - 1e-6); ok {
+		t.Errorf("on a wall that is too small: %v", at)
+	}
+	// Two of 1 and one of 2 on a wall of 5, middles at 4, 4 and 3: they touch at acos(7/8) and acos(2/3), and what is open, all but the
+	// sum, goes to each by its share.
+	w = wall{order: []int{0, 1, 2}, r: []float64{2, 1, 1}, mid: -1}
+	thick, thin := math.Acos(2.0/3), math.Acos(7.0/8)
+	at, ok := w.round(5)
+	open := 2 * math.Pi / (2*thick + thin)
+	if !ok || at[0] != 0 || math.Abs(at[1]-open*thick) > 1e-9 || math.Abs(at[2]-open*(thick+thin)) > 1e-9 {
+		t.Errorf("%v, want 0, %v and %v", at, open*thick, open*(thick+thin))
+	}
+}

@@ -130,6 +130,29 @@ func TestSegmentsOfAGrid(t *testing.T) {
 	}
 }
 
+// An arc is as many segments as keep within half a millimetre of it. Of 50 mm, 50 degrees: three would lie 50·(1 − cos 8.33°) = 0.53
+// inside it, four 0.30. A straight is one segment.
+func TestSegmentsOfAnArc(t *testing.T) {
+	l := Line{{Length: 30}, {From: Point{30, 0}, Length: 50 * 50 * math.Pi / 180, Radius: 50}}
+	s := ofLine(l, 3, 7)
+	if len(s.segs) != 5 {
+		t.Fatalf("%d segments, want 5", len(s.segs))
+	}
+	for k, g := range s.segs {
+		from, to := Point{}, Point{30, 0}
+		if k > 0 { // round (30, 50)
+			at := func(n int) Point {
+				sin, cos := math.Sincos(float64(n) * 12.5 * math.Pi / 180)
+				return Point{30 + unit.Millimetre(50*sin), 50 - unit.Millimetre(50*cos)}
+			}
+			from, to = at(k-1), at(k)
+		}
+		if g.a.To(from) > 1e-9 || g.b.To(to) > 1e-9 || g.run != 3 || g.width != 7 {
+			t.Errorf("segment %d: %+v, want %v to %v", k, g, from, to)
+		}
+	}
+}
+
 // A field tells what is free as one would who looks at every line and box; the lines are long and go over many squares.
 func TestFieldBySight(t *testing.T) {
 	r := rand.New(rand.NewPCG(5, 5))

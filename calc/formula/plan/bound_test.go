@@ -227,12 +227,20 @@ func TestToComeBySum(t *testing.T) {
 		many.Sizes = append(many.Sizes, Size{D: 1 + mm(i)/10, N: 2})
 	}
 	b = newBounds(newStacking(many))
-	cnt := make([]int, 9)
-	cnt[8] = 2
-	if got, want := b.toCome(cnt, 2), b.byArea(2, 2*1.8*1.8, 8, 8); got != want {
-		t.Errorf("two of the thickest: %v, want %v by area", got, want)
+	for i := 6; i < 9; i++ {
+		cnt := make([]int, 9)
+		cnt[i] = 2
+		d := s.d[0] + float64(i)/10
+		want := b.byArea(2, 2*d*d, i, i)
+		if i == 6 { // a layer of them adds twice their diameter, more than by area
+			want = 2 * d
+		}
+		if got := b.toCome(cnt, 2); math.Abs(got-want) > 1e-12 {
+			t.Errorf("two of size %d: %v, want %v", i, got, want)
+		}
 	}
-	cnt[0] = 3
+	cnt := make([]int, 9)
+	cnt[8], cnt[0] = 2, 3
 	adds, _ := leastOf([]float64{1}, 1)
 	if got := b.toCome(cnt, 2); got < adds {
 		t.Errorf("with three of the thinnest: %v", got)

@@ -96,7 +96,7 @@ func (s *stacking) try() (full bool) {
 		}
 	}
 	most, area, thin := s.rest()
-	if thin == 0 && most == spares && s.lastHeld <= l.layers+1 && s.layersLike == 0 && s.round == 0 {
+	if thin == 0 && most == spares && s.lastHeld <= l.layers+1 {
 		return st.full // nothing could follow
 	}
 	all := area + s.area(s.cnt)

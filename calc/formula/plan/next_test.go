@@ -445,6 +445,47 @@ func TestEveryCleanLayer(t *testing.T) {
 	}
 }
 
+// Beside a thick one that lies in the layer the fewest thin ones that may close it are told by every number from none on. One thick and n
+// thin ones in a ring take n − 1 times the angle of two thin ones and twice that of a thin and a thick one; fewer than three pieces are
+// taken for thick ones, as each filler is.
+func TestFewestBesideAThickOne(t *testing.T) {
+	sure := 0 // how often three pieces do not close it that would if all were thick
+	for k := range 38 {
+		crown := 0.3 + 0.1*float64(k)
+		for free := range 6 {
+			s := newStacking(Ask{Sizes: []Size{{D: 1, N: 9}, {D: 1.5, N: 1}}, Rules: shop, Centres: UnequalCentres})
+			on := &label{crown: crown, tape: crown, layers: 1, centreN: 1, pick: pick{n: make([]int, 2)}}
+			tr := newTree(s)
+			tr.fillers = free
+			tr.worth = func() float64 { return math.Inf(1) }
+			s.on, s.now = on, &node{n: make([]int, 2)}
+			s.bedOf(on)
+			s.cnt[1] = 1
+			thick, thin, both := s.fit.Theta(1, 1, 1), s.fit.Theta(1, 0, 0), s.fit.Theta(1, 0, 1)
+			closes := func(n int) bool {
+				sum := float64(n-1)*thin + 2*both
+				if n < 2 {
+					sum = float64(n+1) * thick
+				}
+				return sum+float64(min(free, s.fillerMost))*thick >= 2*math.Pi*(1-0.10)
+			}
+			want := 0
+			for want < 9 && !closes(want) {
+				want++
+			}
+			if got := tr.enough(9, func(n int) { s.cnt[0] = n }); got != want {
+				t.Errorf("on %v mm, %d fillers: %d, want %d", crown, free, got, want)
+			}
+			if want == 3 && float64(3+free)*thick >= 2*math.Pi*(1-0.10) {
+				sure++
+			}
+		}
+	}
+	if sure < 5 {
+		t.Errorf("only %d are told by what the three take themselves", sure)
+	}
+}
+
 // The fewest of a kind that may close the layer, and that leave no more area than a cheaper plan takes: each told by trying every number
 // from none on.
 func TestFewestOfAKind(t *testing.T) {
@@ -477,8 +518,22 @@ func TestFewestOfAKind(t *testing.T) {
 					}
 					if most > 0 {
 						want = max(want, 1)
+						was := s.effort
 						got := tr.enough(most, set)
 						set(0)
+						// Each number that is tried counts: none at all, then from one less than there may be down to one that
+						// does not close it. Where there are no limits none is tried.
+						spent := max(most-got+2, 0)
+						switch got {
+						case 0:
+							spent = 0
+						case 1:
+							spent = most
+						}
+						if was-s.effort != spent {
+							t.Errorf("%s on %v mm, %d fillers: %d of %d, an effort of %d, want %d", c.name, c.crown, fill, got, most,
+								was-s.effort, spent)
+						}
 						if got != want && !(got == 0 && want == 1) {
 							t.Errorf("%s on %v mm, %d fillers, room %v: %d of %v, want %d", c.name, c.crown, fill, room, got, s.d[k.size],
 								want)

@@ -552,7 +552,7 @@ func (t *tree) inner() (full bool) {
 	if !s.noFiller && n > 2 && st.open > s.gapIn+float64(free)*s.fit.Theta(hi, hi, hi)/twoPi {
 		return false
 	}
-	more := s.lastHeld > l.layers+1 || s.layersLike > 0 || s.round > 0
+	more := s.lastHeld > l.layers+1
 	for i, k := range s.kinds {
 		more = more || s.now.n[i]+s.take[i] < k.most
 	}

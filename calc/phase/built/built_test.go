@@ -682,6 +682,15 @@ func TestWhatIsGone(t *testing.T) {
 		if left := built.Since(s, &kept.Builds[0]); len(left.Differences) > 0 {
 			t.Errorf("%s: kept, and still asked: %s", c.key, left.Says())
 		}
+		// One that was kept so hides none of what is gone behind it, nor does one that makes nothing, or one on record by key alone.
+		other := kept.EditBuild("1", func(b *model.Build) {
+			b.Tick(model.Ticked{Key: "lot none", What: model.Some(model.What{})})
+			b.Tick(model.Ticked{Key: "cut X7"})
+			b.Tick(model.Ticked{Key: "cut X8", What: model.Some(model.What{Members: members})})
+		})
+		if left := built.Since(s, &other.Builds[0]); len(left.Differences) != 1 || left.Differences[0].At != "X8" {
+			t.Errorf("%s: kept, and of what is gone behind it %+v", c.key, left.Differences)
+		}
 		struck := kept.EditBuild("1", func(b *model.Build) { built.Strike(b, 0) })
 		if back := built.Since(s, &struck.Builds[0]); len(back.Differences) != 1 || len(struck.Builds[0].Apart) != 0 {
 			t.Errorf("%s: struck out, and not asked again: %+v", c.key, struck.Builds[0])

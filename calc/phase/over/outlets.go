@@ -152,10 +152,7 @@ func Tails(s *sheet.Sheet, k wires.Walk) (unit.Millimetre, string) {
 // from comes, at its largest, a splice on it included: all but what goes on after that.
 func passedBy(s *sheet.Sheet, k wires.Walk) unit.Millimetre {
 	b := &s.Branches[k.Branch]
-	d := b.OverMM
-	if b.Sheath.Tube.Set && b.Sheath.Verdict.Wraps {
-		d = max(d, b.Sheath.Verdict.OverMM)
-	}
+	d := max(b.OverMM, b.Sheath.Verdict.OverMM) // 0 where there is no sheath, or its wall is not known
 	for _, c := range b.Covers {
 		if c.Under || Reaches(s, k, c) {
 			d = max(d, c.OverMM)

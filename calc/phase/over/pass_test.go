@@ -1,11 +1,14 @@
 package over
 
 import (
+	"fmt"
 	"math"
 	"strings"
 	"testing"
 
 	"contralay/calc/sheet"
+	"contralay/model"
+	"contralay/model/catalogue"
 	"contralay/model/unit"
 )
 
@@ -76,6 +79,59 @@ func TestWhatStandsOutTogether(t *testing.T) {
 	} {
 		if got := together(c.all); got != c.want {
 			t.Errorf("%q, want %q", got, c.want)
+		}
+	}
+}
+
+// Where splices and folded ends lie on a branch T of 500 mm from A to J, by hand. S1 of 30 mm is 3 mm over, lies on wires of 1.2 and 1 mm
+// and 100 mm from J: 1.8 stand out from 385 to 415. S2 is at A, whose stations are counted from there: 85 to 115. S3 is on wires as thick
+// as itself, S4 lies on another branch, S5 has no part that the catalogue has. Of a capped spare 40 mm are folded back from J.
+func TestWhereItStandsOut(t *testing.T) {
+	s := oneBranch(func(s *sheet.Sheet) {
+		s.Cat.Splices = map[string]catalogue.Splice{"sleeve": {OverMM: 3, LengthMM: 30}, "thin": {OverMM: 1.2, LengthMM: 30}}
+		h := s.H
+		for k, at := range []string{"J", "A", "J", "J", "J"} {
+			toward, part := "T", "sleeve"
+			switch k {
+			case 2:
+				part = "thin"
+			case 3:
+				toward = "L"
+			case 4:
+				part = "none"
+			}
+			id := fmt.Sprint("S", k+1)
+			h.Splices = append(h.Splices, model.Splice{ID: id, At: at, Toward: model.Some(toward),
+				OffsetMM: model.Some[unit.Millimetre](100)})
+			s.Splices = append(s.Splices, sheet.Splice{Part: part})
+			h.Wires = append(h.Wires, model.Wire{ID: "a" + id, To: model.Some(id)}, model.Wire{ID: "b" + id, From: model.Some(id)})
+			for _, d := range []unit.Millimetre{1.2, 1} {
+				w := sheet.Wire{}
+				w.Dia.Nominal = d
+				s.Wires = append(s.Wires, w)
+			}
+		}
+		h.Wires = append(h.Wires, model.Wire{ID: "v", From: model.Some("A:1"), CappedAt: model.Some("J"),
+			FoldMM: model.Some[unit.Millimetre](40)})
+		v := sheet.Wire{HasPath: true, Path: []int{0}}
+		v.Dia.Nominal = 0.9
+		s.Wires = append(s.Wires, v)
+	})
+	want := []bulge{{385, 415, 1.8, 400, "splice S1, at 400 mm of T", "", ""}, {85, 115, 1.8, 100, "splice S2, at 100 mm of T", "", ""},
+		{460, 500, 0.9, 460, "the folded end of v, from 460 to 500 mm of T", "v", ", from 460 to 500 mm of T"}}
+	got := Bulges(s, 0)
+	if len(got) != len(want) {
+		t.Fatalf("%+v, want %+v", got, want)
+	}
+	for k, w := range want {
+		g := got[k]
+		for _, c := range [][2]unit.Millimetre{{g.from, w.from}, {g.to, w.to}, {g.Mm, w.Mm}, {g.station, w.station}} {
+			if math.Abs(float64(c[0]-c[1])) > 1e-9 {
+				t.Errorf("%+v, want %+v", g, w)
+			}
+		}
+		if g.name != w.name || g.wire != w.wire || g.where != w.where {
+			t.Errorf("%+v, want %+v", g, w)
 		}
 	}
 }

@@ -335,10 +335,7 @@ func FloorMM(s *sheet.Sheet, i int) unit.Millimetre {
 // Outermost is the diameter of a branch over everything that covers it, where that is
 // thickest.
 func Outermost(b *sheet.Branch) unit.Millimetre {
-	d := b.OverMM
-	if b.Sheath.Tube.Set && b.Sheath.Verdict.Wraps {
-		d = max(d, b.Sheath.Verdict.OverMM)
-	}
+	d := max(b.OverMM, b.Sheath.Verdict.OverMM) // 0 where there is no sheath, or its wall is not known
 	for _, c := range b.Covers {
 		d = max(d, c.OverMM)
 	}

@@ -20,6 +20,47 @@ func TestNearlyTheSameSize(t *testing.T) {
 	}
 }
 
+// Where a specification has not the size the best of all others is taken, wherever it stands in the order of their names: three are
+// the same but for what is said, and each of them is best once.
+func TestBestOfOtherSpecifications(t *testing.T) {
+	const size = "7" // AWG: no specification of the catalogue has it
+	wire := func(spec, size string, rated unit.Celsius, plating string, over unit.Millimetre) catalogue.Wire {
+		return catalogue.Wire{Spec: spec, Size: size, RatedC: rated, Plating: plating, OverMM: over, AreaMM2: 1}
+	}
+	names := []string{"own a", "own b", "own c"}
+	for what, best := range map[string]catalogue.Wire{
+		"thinner":                wire("", size, 150, "tin", 5.9),
+		"hot enough, if thicker": wire("", size, 150, "tin", 7),
+		"of the plating":         wire("", size, 150, "tin", 7),
+	} {
+		other := wire("", size, 150, "tin", 6)
+		switch what {
+		case "hot enough, if thicker":
+			other.RatedC = 149
+		case "of the plating":
+			other.Plating = "silver"
+		}
+		for k := range names {
+			mine := wire("own", "22", 150, "tin", 1)
+			own := map[catalogue.WireKey]catalogue.Wire{mine.Key(): mine}
+			for n, name := range names {
+				w := other
+				if n == k {
+					w = best
+				}
+				w.Spec = name
+				own[w.Key()] = w
+			}
+			s := calctest.Built(t, trunk)
+			s.Cat = catalogue.Merge(s.Cat, &catalogue.Catalogue{Wires: own})
+			if got := newMaker(s).made("own", size); got.spec != names[k] || got.size != size ||
+				got.says != "own has no 7 AWG: "+names[k]+" is taken" {
+				t.Errorf("%s is %s: %+v", names[k], what, got)
+			}
+		}
+	}
+}
+
 // Of a device of which neither a current nor a limit is known that is told, with what is known of it; and no colour is said to
 // be lacking where each wire has one.
 func TestNoCurrentIsTold(t *testing.T) {

@@ -251,6 +251,14 @@ func TestSparesWithoutRoom(t *testing.T) {
 			t.Errorf("%v", err)
 		}
 	}
+	// One that has no room is told as well.
+	if a, err := Spares(s, SparesAsk{Count: 2, From: "P1", To: "P2"}); err != nil ||
+		says(a, Missing, "cavity") != "P2 has 1 free cavities that take 22 AWG, and 2 are needed: 1 wires are not made" {
+		t.Errorf("%v %q", err, says(a, Missing, "cavity"))
+	}
+	if a, err := Spares(s, SparesAsk{Count: 1, From: "P1", To: "P2"}); err != nil || says(a, Missing, "cavity") != "" {
+		t.Errorf("%v %q", err, says(a, Missing, "cavity"))
+	}
 	if _, err := Spares(s, SparesAsk{Count: 1, From: "P1", To: "P9"}); err == nil ||
 		err.Error() != `there is no termination "P9"; allowed: P1, P2` {
 		t.Errorf("%v", err)

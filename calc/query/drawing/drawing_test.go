@@ -264,8 +264,11 @@ func TestKeysByHand(t *testing.T) {
 
 func TestNothingToDraw(t *testing.T) {
 	d := drawing.Of(calctest.Built(t, "format = 1\n"))
-	if len(d.Branches)+len(d.Ends)+len(d.Pegs) > 0 || d.Datum != "" {
+	if len(d.Branches)+len(d.Ends)+len(d.Pegs) > 0 || d.Datum != "" || d.PegMM != 6 {
 		t.Errorf("%+v", d)
+	}
+	if d := drawing.Of(calctest.Built(t, "format = 1\n[board]\npeg_mm = 8.0\n")); d.PegMM != 8 {
+		t.Errorf("the board has pegs of 8 mm, it says %v", d.PegMM)
 	}
 }
 

@@ -178,12 +178,27 @@ func TestWhatIsLeftOut(t *testing.T) {
 	}
 }
 
-// A board of 1,000 by 700 mm for 2,060 by 900: what is most too much is taken first, until it fits; no branch is broken that need not be.
+// A board of 1,100 by 700 mm for 2,060 by 900: what is most too much is taken first, until it fits; no branch is broken that need not be.
+// It is the same where all of it lies below the datum instead of above.
 func TestFittedToABoard(t *testing.T) {
+	t.Run("above", func(t *testing.T) { fittedToABoard(t, crossTree) })
+	t.Run("below", func(t *testing.T) {
+		fittedToABoard(t, func() (outline.Tree, outline.Plan, *Drawing) {
+			tr, _, d := crossTree()
+			for i := range tr.Runs {
+				tr.Runs[i].Turn = -tr.Runs[i].Turn
+			}
+			return tr, outline.Lay(tr), d
+		})
+	})
+}
+
+func fittedToABoard(t *testing.T, tree func() (outline.Tree, outline.Plan, *Drawing)) {
+	t.Helper()
 	h := calctest.Parse(t, "format = 1\n")
 	h.Board.WidthMM, h.Board.HeightMM = model.Some[unit.Millimetre](1100), model.Some[unit.Millimetre](700)
 	s := calc.Complete(h, calctest.Catalogue(t), nil)
-	tr, _, d := crossTree()
+	tr, _, d := tree()
 	p := fitted(s, tr, d)
 	low, high := within(p)
 	if high.X-low.X > 1100 || high.Y-low.Y > 700 || len(d.Notes) > 0 || d.Large {
@@ -202,13 +217,13 @@ func TestFittedToABoard(t *testing.T) {
 	// On a board of that very size nothing is.
 	h.Board.WidthMM, h.Board.HeightMM = model.Some[unit.Millimetre](2060), model.Some[unit.Millimetre](900)
 	s = calc.Complete(h, calctest.Catalogue(t), nil)
-	tr, _, d = crossTree()
+	tr, _, d = tree()
 	if fitted(s, tr, d); slices.ContainsFunc(d.Branches, func(b Branch) bool { return b.Break.Set }) || len(d.Notes) > 0 {
 		t.Errorf("%+v", d.Notes)
 	}
 	h.Board.HeightMM = model.Some[unit.Millimetre](100)
 	s = calc.Complete(h, calctest.Catalogue(t), nil)
-	tr, _, d = crossTree()
+	tr, _, d = tree()
 	fitted(s, tr, d)
 	want := "The drawing is 2060 x 500 mm and does not fit on 2060 x 100 mm, however it is broken. " +
 		"Bend it, or let branches leave at other angles"

@@ -162,14 +162,16 @@ func TestHoursToExpect(t *testing.T) {
 	}
 	cat := catalogue.Merge(s.Base, &catalogue.Catalogue{Corrections: []catalogue.Correction{
 		{Of: "minutes, cut", Each: 1.5, EachSpread: 0.5, Pieces: 60}, {Of: "minutes, weigh", Each: 4, EachSpread: 1, Pieces: 8},
-		{Of: "minutes, lay", Each: 2, Pieces: 10}, {Of: "minutes, lay", Withdrawn: true}}})
+		{Of: "minutes, lay", Each: 2, Pieces: 10}, {Of: "minutes, lay", Withdrawn: true},
+		{Of: "minutes, contacts", Each: 0, Pieces: 4}}}) // no minutes tell nothing
 	h, known := record.Expect(calc.Build(run.Written(s), cat, nil))
 	cuts := float64(len(s.H.Wires))
 	off := math.Sqrt(0.25*(cuts+cuts*cuts/60) + 1*(1+1.0/8))
 	if !known || h.Kinds != 2 || math.Abs(h.Minutes-(1.5*cuts+4)) > 1e-9 || math.Abs(h.Spread-off) > 1e-9 {
 		t.Errorf("%+v, known %v, want %.1f minutes off by %.2f", h, known, 1.5*cuts+4, off)
 	}
-	if !slices.Contains(h.Lacks, "lay") || !slices.Contains(h.Lacks, record.Tests) || slices.Contains(h.Lacks, "cut") ||
+	if !slices.Contains(h.Lacks, "lay") || !slices.Contains(h.Lacks, "contacts") ||
+		!slices.Contains(h.Lacks, record.Tests) || slices.Contains(h.Lacks, "cut") ||
 		slices.Contains(h.Lacks, "holds") {
 		t.Errorf("without %q", h.Lacks)
 	}

@@ -114,3 +114,25 @@ func TestWallOnWhatLiesBeneath(t *testing.T) {
 		h.Parts[1].WallMM = model.Some[unit.Millimetre](0.55)
 	}
 }
+
+// What the sheet stops for is counted before anything is built, and its first is named; what it only warns of holds nothing.
+func TestHeldByStops(t *testing.T) {
+	stop := func(where string) sheet.Snag {
+		return sheet.Snag{Level: sheet.Stop, Rule: "own", Where: where, Says: "It is too short"}
+	}
+	warn := sheet.Snag{Level: sheet.Warn, Rule: "own", Where: "W", Says: "It is long"}
+	for _, c := range []struct {
+		snags []sheet.Snag
+		says  string
+	}{
+		{nil, ""}, {[]sheet.Snag{warn}, ""},
+		{[]sheet.Snag{warn, stop("T1")}, "the sheet has 1 stop; the worst: T1: It is too short"},
+		{[]sheet.Snag{stop("T1"), warn, stop("T2")}, "the sheet has 2 stops; the worst: T1: It is too short"},
+		{[]sheet.Snag{stop("T1"), stop("T2"), stop("T3")}, "the sheet has 3 stops; the worst: T1: It is too short"},
+	} {
+		h, holds := stopsHold(&sheet.Sheet{Snags: c.snags})
+		if holds != (c.says != "") || holds && (h.Says != c.says || h.Key != HoldStops || h.Kind != HoldStep) {
+			t.Errorf("%+v: %v %+v, want %q", c.snags, holds, h, c.says)
+		}
+	}
+}

@@ -95,7 +95,7 @@ func TestLayUpStays(t *testing.T) {
 		asked bool
 		rings int
 		want  bool
-	}{{2, false, 1, true}, {60, false, 1, false}, {60, true, 1, true}, {2, false, 2, false}} {
+	}{{2, false, 1, true}, {60, false, 1, false}, {60, true, 1, true}, {2, false, 2, false}, {4, false, 1, true}, {5, false, 1, false}} {
 		s, tr := nineteen(t)
 		h := *s.H
 		h.Branches = slices.Clone(h.Branches)
@@ -106,6 +106,7 @@ func TestLayUpStays(t *testing.T) {
 		is.Layers, was.Branches[0].Layers = is.Layers[:c.rings], was.Branches[0].Layers[:c.rings]
 		is.Components = make([]string, c.n)
 		h.Branches[0].Make = model.Opt[model.Make]{}
+		was.Limits.LaidFrom = 5 // five are laid, four are not yet
 		if c.asked {
 			h.Branches[0].Make = model.Some(model.MakeTwisted)
 		}

@@ -247,6 +247,16 @@ func TestExplanationsHangOnTheirInputs(t *testing.T) {
 	}
 }
 
+// How warm a wire gets hangs on its current most where it heats the others: of nine amperes the heat grows by 2 % with 1 %, while
+// 1 % of insulation or of lay hardly moves it.
+func TestMostOfHeat(t *testing.T) {
+	s := calctest.Carrying(t, 20, "", []string{"22 9", "22 0.1", "22 0.1"}, nil, "")
+	w, ok := explain.Figure(s, why.Figure{What: "wire.hottest", Of: "w0"})
+	if !ok || !strings.HasPrefix(w.Most, "its current: 1 % more of it makes this figure ") || !strings.HasSuffix(w.Most, " % larger") {
+		t.Errorf("%v: %q", ok, w.Most)
+	}
+}
+
 // What it says would change a figure most does so.
 func TestMost(t *testing.T) {
 	s := calctest.Laid(t, "example")
@@ -256,6 +266,7 @@ func TestMost(t *testing.T) {
 	}{
 		{why.Figure{What: "branch.over", Of: "T1"}, "the diameter of AS22759/32 20"},
 		{why.Figure{What: "wire.drop", Of: "101"}, "its current: 1 % more of it makes this figure 1.0 % larger"},
+		{why.Figure{What: "wire.circuit", Of: "101"}, "its current: 1 % more of it makes this figure"},
 		{why.Figure{What: "layer.turns", Of: "T1", K: 1}, "the length of T1"},
 	} {
 		w, ok := explain.Figure(s, c.f)

@@ -94,3 +94,13 @@ func TestEveryFigureOfSmallLooms(t *testing.T) {
 		}
 	}
 }
+
+// The longest loop of a thin wire goes by its own diameter: one of 0.69 mm in a boot has no more than that beneath it.
+func TestLoopOfAThinWire(t *testing.T) {
+	boot := "[[termination]]\nid = \"P\"\ninsert = \"14-35\"\nboot = \"boot-straight-14\"\nloop_mm = 400.0\n"
+	w, ok := explain.Figure(calctest.Ringed(t, 0.69, 0.02, 400, []int{1}, boot, ""), why.Figure{What: "loop.longest", Of: "P"})
+	k := slices.IndexFunc(w.In, func(in why.Input) bool { return in.Name == "OD of the bundle" })
+	if !ok || k < 0 || math.Abs(w.In[k].Value-0.69) > 1e-9 {
+		t.Errorf("%v %+v", ok, w)
+	}
+}

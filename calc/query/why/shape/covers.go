@@ -17,17 +17,17 @@ import (
 // How the figures of a sheath and its boots are made.
 
 // tubeAt is one of the tubes judged for a branch.
-func tubeAt(e why.Explainer, f why.Figure) (*sheet.Branch, sheet.Choice, bool) {
+func tubeAt(e why.Explainer, f why.Figure) (sheet.Choice, bool) {
 	_, _, b, ok := e.BranchAt(f.Of)
 	if !ok {
-		return nil, sheet.Choice{}, false
+		return sheet.Choice{}, false
 	}
 	for _, c := range b.Sheath.Others {
 		if c.Tube.ID == f.Part {
-			return b, c, true
+			return c, true
 		}
 	}
-	return nil, sheet.Choice{}, false
+	return sheet.Choice{}, false
 }
 
 func sheathPass(e why.Explainer, f why.Figure) (why.Why, bool) {
@@ -146,7 +146,7 @@ func sheathEnd(e why.Explainer, f why.Figure) (why.Why, bool) {
 }
 
 func tubeSlide(e why.Explainer, f why.Figure) (why.Why, bool) {
-	_, c, ok := tubeAt(e, f)
+	c, ok := tubeAt(e, f)
 	if !ok {
 		return why.Why{}, false
 	}
@@ -161,7 +161,7 @@ func tubeSlide(e why.Explainer, f why.Figure) (why.Why, bool) {
 }
 
 func tubeRoom(e why.Explainer, f why.Figure) (why.Why, bool) {
-	_, c, ok := tubeAt(e, f)
+	c, ok := tubeAt(e, f)
 	if !ok {
 		return why.Why{}, false
 	}
@@ -183,7 +183,7 @@ func tubeRoom(e why.Explainer, f why.Figure) (why.Why, bool) {
 }
 
 func tubeGrip(e why.Explainer, f why.Figure) (why.Why, bool) {
-	_, c, ok := tubeAt(e, f)
+	c, ok := tubeAt(e, f)
 	if !ok {
 		return why.Why{}, false
 	}
@@ -195,7 +195,7 @@ func tubeGrip(e why.Explainer, f why.Figure) (why.Why, bool) {
 }
 
 func tubeFull(e why.Explainer, f why.Figure) (why.Why, bool) {
-	_, c, ok := tubeAt(e, f)
+	c, ok := tubeAt(e, f)
 	if !ok {
 		return why.Why{}, false
 	}
@@ -216,7 +216,7 @@ func wallOf(t catalogue.Tube) why.Input {
 }
 
 func tubeOver(e why.Explainer, f why.Figure) (why.Why, bool) {
-	_, c, ok := tubeAt(e, f)
+	c, ok := tubeAt(e, f)
 	if !ok || !c.Verdict.Wraps {
 		return why.Why{}, false
 	}
@@ -230,7 +230,7 @@ func tubeOver(e why.Explainer, f why.Figure) (why.Why, bool) {
 }
 
 func tubeWall(e why.Explainer, f why.Figure) (why.Why, bool) {
-	_, c, ok := tubeAt(e, f)
+	c, ok := tubeAt(e, f)
 	if !ok || !c.Verdict.Wraps {
 		return why.Why{}, false
 	}
@@ -242,7 +242,7 @@ func tubeWall(e why.Explainer, f why.Figure) (why.Why, bool) {
 }
 
 func tubeCut(e why.Explainer, f why.Figure) (why.Why, bool) {
-	_, c, ok := tubeAt(e, f)
+	c, ok := tubeAt(e, f)
 	if !ok || c.CutMM <= 0 {
 		return why.Why{}, false
 	}
@@ -260,7 +260,7 @@ func tubeCut(e why.Explainer, f why.Figure) (why.Why, bool) {
 }
 
 func tubeMass(e why.Explainer, f why.Figure) (why.Why, bool) {
-	_, c, ok := tubeAt(e, f)
+	c, ok := tubeAt(e, f)
 	if !ok || c.Gram <= 0 {
 		return why.Why{}, false
 	}

@@ -116,6 +116,14 @@ func TestEachFigureFromItsInputs(t *testing.T) {
 			"OD of the bundle 6.5, sticks out by 0.5", 7},
 		{"sheath.pass 0", func(b *sheet.Branch, _ *sheet.Sheet) { b.Sheath.Others = nil }, 0, "none", 0},
 		{"sheath.to 0", func(b *sheet.Branch, _ *sheet.Sheet) { b.Sheath.ToMM = 0 }, 0, "none", 0},
+		// Each end by its own key, of a sheath that is shorter than a millimetre as well.
+		{"sheath.to 0", func(b *sheet.Branch, s *sheet.Sheet) {
+			s.H.Branches[0].Covers[1], b.Sheath.ToMM = model.Cover{What: model.CoverSheath, ToMM: model.Some[unit.Millimetre](0.9)}, 0.9
+		}, 0.9, "stop 0.9", 0.9},
+		{"sheath.from 0", func(b *sheet.Branch, s *sheet.Sheet) {
+			s.H.Branches[0].Covers[1] = model.Cover{What: model.CoverSheath, FromMM: model.Some[unit.Millimetre](20)}
+			b.Sheath.FromMM = 20
+		}, 20, "start 20", 20},
 
 		{"cover.over 0", nil, 6.5, "OD of what it lies on 6, thickness 0.25", 6.5},
 		{"cover.over 2", nil, 6.7, "OD of what it lies on 6.5, thickness 0.1", 6.7},
@@ -154,12 +162,34 @@ func TestEachFigureFromItsInputs(t *testing.T) {
 		{"layer.turns 0", nil, 0, "none", 0}, {"layer.lay 0", nil, 0, "none", 0},
 		{"layer.lay 1", nil, 40, "lay ratio 12, OD of layer 1 6", 72},
 		{"layer.lay 1", func(b *sheet.Branch, _ *sheet.Sheet) { b.As[1].LayMM = model.Some[unit.Millimetre](41) }, 40, "lay length 41", 41},
+		{"layer.lay 1", func(b *sheet.Branch, _ *sheet.Sheet) {
+			b.As[1].LayMM, b.Layers[1].LayMM = model.Some[unit.Millimetre](0.9), 0.9
+		},
+			0.9, "lay length 0.9", 0.9},
+		{"layer.turns 1", func(b *sheet.Branch, _ *sheet.Sheet) { b.Layers[1].LayMM = 0.9 }, 6.2, "laid length 250, lay length 40", 6.25},
+		// The tape goes round what lies beneath, 8 mm, where no piece reaches beyond it; of a twisted layer nothing lies beneath.
+		{"layer.tape 1", func(b *sheet.Branch, _ *sheet.Sheet) {
+			b.Layers[0].TapeMM, b.Layers[1].Members = 8, b.Layers[1].Members[1:2]
+		}, 5, "binder 0.3, diameter beneath it 8, c, distance from the axis 1, its diameter 1.4", 8.3},
+		{"layer.tape 1", func(b *sheet.Branch, _ *sheet.Sheet) {
+			b.Make, b.Layers[1].Members = model.MakeTwisted, []sheet.Member{{ID: "c", D: 1.4}}
+		}, 5, "binder 0.3, diameter beneath it 0, c, distance from the axis 0, its diameter 1.4", 1.7},
 		{"layer.takes 1", nil, 5, "pieces it holds 3, room 2", 5},
 		{"layer.takes 1", func(b *sheet.Branch, _ *sheet.Sheet) { b.Layers[1].Takes = 3 }, 3, "pieces it holds 3, room 2", 5},
 		{"layer.takes 1", func(b *sheet.Branch, _ *sheet.Sheet) { b.Layers[1].Takes = 2 }, 2, "pieces it holds 3, too many 1", 2},
 		{"layer.flat 1", nil, 5, "b, distance from the axis 5, bend, degrees 90", 5 * math.Pi},
 		{"layer.flat 0", nil, 0, "none", 0},
+		// The furthest piece counts however near it is: half a millimetre off, or at the axis.
+		{"layer.flat 1", func(b *sheet.Branch, _ *sheet.Sheet) { b.Layers[1].Members = []sheet.Member{{ID: "c", X: 0.3, Y: 0.4}} }, 5,
+			"c, distance from the axis 0.5, bend, degrees 90", 0.5 * math.Pi},
+		{"layer.flat 1", func(b *sheet.Branch, _ *sheet.Sheet) { b.Layers[1].Members = []sheet.Member{{ID: "c"}} }, 5,
+			"c, distance from the axis 0, bend, degrees 90", 0},
 		{"layer.bent 1", func(b *sheet.Branch, _ *sheet.Sheet) { b.Layers[1].LayMM = 0 }, 0, "none", 0},
+		{"layer.bent 1", func(b *sheet.Branch, _ *sheet.Sheet) { b.Layers[1].LayMM, b.Layers[1].FlatMM = 0.9, 0.9 }, 3,
+			"b, distance from the axis 5, bend, degrees 90, inside bend radius 17, OD 6, lay length 40",
+			10.0 / 20 / math.Hypot(1, 10*math.Pi/40) * 40 / math.Pi * math.Sin(math.Pi*10*math.Pi/40)},
+		{"layer.flat 1", func(b *sheet.Branch, _ *sheet.Sheet) { b.Layers[1].LayMM, b.Layers[1].FlatMM = 0, 0.9 }, 0.9,
+			"b, distance from the axis 5, bend, degrees 90", 5 * math.Pi},
 		{"layer.flat 1", func(_ *sheet.Branch, s *sheet.Sheet) { s.H.Branches[0].BendMM.Set = false }, 0, "none", 0},
 		{"layer.flat 1", func(_ *sheet.Branch, s *sheet.Sheet) { s.H.Branches[0].BendDeg.Set = false }, 0, "none", 0},
 		// The arc on the axis is 20·π/2 = 31.4; of a lay of 40 the sine is that of 0.785π.
@@ -184,6 +214,15 @@ func TestEachFigureFromItsInputs(t *testing.T) {
 		{"branch.over 0", func(b *sheet.Branch, _ *sheet.Sheet) { b.Layers = nil }, 0, "none", 0},
 		{"branch.tape 0", func(b *sheet.Branch, _ *sheet.Sheet) { b.Layers = nil }, 0, "none", 0},
 		{"branch.floor 0", func(b *sheet.Branch, _ *sheet.Sheet) { b.Layers = nil }, 0, "none", 0},
+		{"branch.floor 0", func(b *sheet.Branch, _ *sheet.Sheet) { b.Layers[1].Members[2].D = 1.4 }, math.Sqrt(6.82), // thin to thick
+			"pieces of 1.10 mm 1, their diameter 1.1, pieces of 1.30 mm 1, their diameter 1.3, pieces of 1.40 mm 2, their diameter 1.4",
+			math.Sqrt(6.82)},
+		// Wires that are cut count, one that is shorter than a millimetre as well.
+		{"branch.wire 0", func(_ *sheet.Branch, s *sheet.Sheet) {
+			for k, cut := range []unit.Millimetre{0.9, 0, 500} {
+				s.Wires[k].Cut, s.Wires[k].Path = cut, []int{0}
+			}
+		}, 500.9, "a 950, c 950", 1900},
 		{"branch.least 0", func(b *sheet.Branch, _ *sheet.Sheet) { b.Layers = nil }, 0, "none", 0},
 		{"branch.laid 0", func(b *sheet.Branch, _ *sheet.Sheet) { b.Layers = nil }, 0, "none", 0},
 		// One layer is a group; of two the outer one lies on the inner one, each wire as its band has it.
@@ -277,7 +316,8 @@ func TestFormulasAtTheirEdges(t *testing.T) {
 			t.Errorf("%s of %v: %v, want %v", c.what, c.in, got, c.want)
 		}
 	}
-	for _, c := range [][3]float64{{0, 10, 0}, {1, 10, 10}, {10, 10, 10}, {10.1, 10, 20}, {9.9999999, 10, 10}, {7, 0, 7}, {7, -1, 7},
+	for _, c := range [][3]float64{{0, 10, 0}, {1, 10, 10}, {10, 10, 10}, {10.1, 10, 20}, {9.9999999, 10, 10}, {10.000001, 10, 10},
+		{7, 0, 7}, {7, -1, 7},
 		{0.3, 0.1, 0.3}} {
 		if got := upTo(c[0], c[1]); math.Abs(got-c[2]) > 1e-9 {
 			t.Errorf("%v up to steps of %v: %v", c[0], c[1], got)
@@ -287,6 +327,32 @@ func TestFormulasAtTheirEdges(t *testing.T) {
 	for n, want := range map[int]float64{2: 2, 3: 2.154701, 4: 2.414214} {
 		if math.Abs(circleRound[n]-want) > 1e-6 {
 			t.Errorf("round %d: %v", n, circleRound[n])
+		}
+	}
+}
+
+// A rod among five is made from the first of them, and a tape diameter is known as well as its wires are.
+func TestWhatAFigureIsMadeFrom(t *testing.T) {
+	s := sheathed()
+	l := &s.Branches[0].Layers[0]
+	l.Fillers, l.FillerMM, l.Members = 1, 0.91, append(s.Branches[0].Layers[1].Members, s.Branches[0].Layers[1].Members...)
+	w, ok := Makers["layer.filler"](asked(s), why.Figure{What: "layer.filler", Of: "T"})
+	if !ok || w.In[0].From == nil || w.In[0].From.Part != "b" {
+		t.Errorf("%v %+v", ok, w)
+	}
+	for k, cut := range []unit.Millimetre{0.9, 0, 500} {
+		s.Wires[k].Cut, s.H.Wires[k].Size = cut, "22"
+	}
+	for _, f := range []why.Figure{{What: "loom.wire"}, {What: "reel.need", Of: "own", Part: "22"}} {
+		w, ok := Makers[f.What](asked(s), f)
+		if !ok || len(w.In) != 2 || w.In[0].From.Of != "a" || w.In[1].From.Of != "c" {
+			t.Errorf("%+v: %v %+v", f, ok, w.In)
+		}
+	}
+	for _, standing := range []catalogue.Standing{catalogue.Memory, catalogue.House} {
+		s.Branches[0].Standing = standing
+		if w, ok := Makers["layer.tape"](asked(s), why.Figure{What: "layer.tape", Of: "T", K: 1}); !ok || w.In[0].Standing != standing {
+			t.Errorf("%v: %v %+v", standing, ok, w.In[0])
 		}
 	}
 }
