@@ -105,7 +105,7 @@ var leads = map[string][]string{"tree": {"ends"}, "board/runs/others": {"board/r
 
 // lists are the parts of the reader of lists, the lowest first: each may use those before it.
 var lists = []string{"comment", "columned", "hueword", "table", "strands", "squareword", "value", "report", "prose", "cable",
-	"freeword", "stripname", "name", "nameaside", "freesaid", "signoff", "words", "printed", "endtext", "sentence",
+	"freeword", "stripname", "titleline", "name", "nameaside", "freesaid", "signoff", "words", "printed", "endtext", "sentence",
 	"sidehead", "shape", "tail", "cablelines", "cableonce", "corecells", "column", "fuseways", "doubt",
 	"cableheads", "pads", "arrow", "point", "runline", "padlines", "alike", "jotted", "record", "grid", "twoside",
 	"titled", "plugwires", "block", "bothends", "settle", "reading", "draft", "saidonce", "total", "farside",

@@ -2,6 +2,9 @@ package name
 
 import (
 	"strings"
+
+	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/titleline"
 )
 
 // Designator is the id of a connector: its name up to a comma, a bracket or a dash
@@ -18,10 +21,7 @@ func Designator(name string) string {
 		words = bare // "Body plug K4 (6 way)"
 	}
 	if len(words) > 1 && IsDesignator(words[len(words)-1]) {
-		switch strings.ToLower(words[len(words)-2]) {
-		case "connector", "plug", "conn", "receptacle", "socket", "header", "jack", "stecker", "connecteur", "conector", "connettore",
-			"kontakt",
-			"konektor", "stekker", "złącze", "wtyczka", "liitin", "ficha", "разъем", "разъём":
+		if w := strings.ToLower(words[len(words)-2]); titleline.IsPlug(table.Fold(w)) || w == "conn" {
 			return words[len(words)-1] // "Playfield connector J133" is J133
 		}
 	}

@@ -20,6 +20,9 @@ func Rows(h shape.Headings, t *table.Table) []table.Row {
 	rows := t.Rows
 	for i := range max(0, len(rows)-1) { // what a row says is asked before whether the next is headings, which takes longer
 		text := inPairs(rows[i])
+		if text == "" {
+			text = inThree(h, rows[i])
+		}
 		switch below := rows[i+1]; {
 		case text != "" && !h.IsHead(rows[i]) && isHead(h, below):
 		case !isTitle(rows[i], true) || !isTitle(rows[i], isOfOne(h, below)) || !isHead(h, below) ||
