@@ -107,7 +107,7 @@ var leads = map[string][]string{"tree": {"ends"}, "board/runs/others": {"board/r
 var lists = []string{"comment", "columned", "hueword", "table", "strands", "squareword", "value", "report", "prose", "cable",
 	"freeword", "stripname", "titleline", "name", "nameaside", "freesaid", "signoff", "words", "printed", "endtext", "sentence",
 	"sidehead", "shape", "tail", "cablelines", "cableonce", "corecells", "column", "fuseways", "doubt",
-	"cableheads", "pads", "arrow", "point", "runline", "padlines", "alike", "jotted", "record", "grid", "twoside",
+	"cableheads", "pads", "arrow", "point", "runline", "padlines", "alike", "jotted", "leaders", "record", "grid", "twoside",
 	"titled", "plugwires", "block", "bothends", "settle", "reading", "draft", "saidonce", "total", "farside",
 	"runon", "grouphead", "row", "endpins", "toldpairs", "join", "audit"}
 

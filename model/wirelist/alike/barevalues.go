@@ -23,7 +23,7 @@ func bareBehind(text string) (rest string, v piece) {
 	for n := min(mostWords, len(w)-1); n > 1; n-- {
 		at := len(w) - n
 		if colour, size := colourAndNumber(strings.Join(w[at:], " ")); size != "" {
-			return withoutEndSigns(strings.Join(w[:at], " ")), piece{strings.Join(w[at:], " "), colour, size}
+			return withLamp(withoutEndSigns(strings.Join(w[:at], " ")), piece{strings.Join(w[at:], " "), colour, size})
 		}
 	}
 	return text, piece{}

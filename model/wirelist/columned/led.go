@@ -1,0 +1,23 @@
+package columned
+
+import (
+	"regexp"
+	"strings"
+)
+
+// ledLine is a line that begins with a cavity and has a row of dots or strokes before the last of its texts.
+var ledLine = regexp.MustCompile(`^\s*(?:[A-Z]|[A-Z]?\d{1,3})[.):]?\s+\pL.*(?:\.{4,}|…{2,}|_{4,}|·{4,}).*\S`)
+
+// Led reports whether three lines of a text have dots that lead from the name of a wire to what it is: its commas and gaps part no cells.
+//
+//	A  bow light ....... 16ga red
+func Led(text string) bool {
+	const least = 3 // lines (no source)
+	n := 0
+	for line := range strings.SplitSeq(text, "\n") {
+		if strings.ContainsAny(line, ".…_·") && ledLine.MatchString(line) {
+			n++
+		}
+	}
+	return n >= least
+}
