@@ -73,6 +73,7 @@ func ReadTitle(rows []table.Row, cat *catalogue.Catalogue) Title {
 		}
 		plug := titleline.Piece(text)
 		if plug != "" && !told && r.Level == 0 {
+			t.Other = append(t.Other, text) // with what it is in
 			name, text, whole = plug, plug, plug
 		}
 		if of := prose.HeaderTo(text); of != "" && !told {

@@ -10,6 +10,7 @@ import (
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/titleline"
 )
 
 // namesConnector reports whether a row of one text between the rows of a pin table starts the next
@@ -69,6 +70,9 @@ func connectorOf(im *draft.Importer, b *shape.Block, titles []table.Row, only bo
 			}
 		}
 		return nil
+	}
+	if info.Paper == "" && b.PinsOf() != "" && titleline.SaysHarness(info.Name) {
+		info.Paper, info.Name = info.Name, "" // the heading of the cavities says whose they are
 	}
 	if info.Paper != "" && !im.H.Head.Name.Set {
 		im.H.Head.Name = model.Some(info.Paper)

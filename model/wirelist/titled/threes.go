@@ -6,6 +6,7 @@ import (
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/titleline"
 )
 
 // inThree makes one text of a row of a word for a connector, its name, and in one or two cells what it is or how many ways it has; "" for
@@ -20,6 +21,9 @@ func inThree(h shape.Headings, r table.Row) string {
 		if c != "" {
 			filled = append(filled, c)
 		}
+	}
+	if len(filled) == 1 && strings.Contains(filled[0], " | ") {
+		filled = strings.Split(filled[0], " | ")
 	}
 	const most = 4 // cells of the word, the name, what it is in, its ways (no source)
 	if len(filled) < 2 || len(filled) > most {
@@ -67,7 +71,7 @@ func saidAtFront(h shape.Headings, cells []string) (word, called string, behind 
 // isConnectorWord reports whether a word heads a column of connectors in some language.
 func isConnectorWord(h shape.Headings, word string) bool {
 	f := table.Fold(word)
-	return f != "" && (saysConnector(f) || h.Words[f].Field == name.FieldConnector)
+	return f != "" && (saysConnector(f) || titleline.IsPlug(f) || h.Words[f].Field == name.FieldConnector)
 }
 
 func isNumber(cell string) bool { return strings.Trim(cell, "0123456789.,") == "" }

@@ -109,7 +109,7 @@ func Piece(text string) (plug string) {
 	}
 	for _, p := range pieces {
 		w := fieldsOf(p)
-		if n := len(w); n < 2 || n > mostName || IsSentence(p) || !IsPlug(w[n-1]) && !IsPlug(w[0]) &&
+		if n := len(w); n < 2 || n > mostName || IsSentence(p) || !IsPlug(w[n-1]) && (!isPlug[w[0]] || isEnglish[w[0]]) &&
 			!(isDesignator(w[n-1]) && IsPlug(w[n-2])) {
 			continue
 		}
