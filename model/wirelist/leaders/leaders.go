@@ -74,8 +74,11 @@ func runAt(t *table.Table, i int) (run []line) {
 // lineOf reads a row as such a line.
 func lineOf(r table.Row) (l line, ok bool) {
 	const most = 2 // cells: a wide gap may part the cavity from the rest
-	if len(r.Cells) > most || r.Level > 0 || r.Point {
+	if len(r.Cells) == 0 || len(r.Cells) > most || r.Level > 0 || r.Point {
 		return l, false
+	}
+	if at := strings.IndexAny(r.Cells[0]+" ", " ,.):"); !isPin(r.Cells[0][:at]) {
+		return l, false // most rows
 	}
 	words := strings.Fields(strings.Join(r.Cells, " "))
 	all := words

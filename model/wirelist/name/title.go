@@ -21,10 +21,11 @@ type Title struct {
 	Unknown string // what looks like an insert and is none of the catalogue
 	Gender  string // pin | socket
 	Counts  []Count
-	Paper   string   // heading above that of the connector: of the whole paper
-	Other   []string // what is not understood
-	Rivals  []string // of these what could be the name as well
-	Spoken  bool     // the name stands within a sentence
+	Paper   string      // heading above that of the connector: of the whole paper
+	Other   []string    // what is not understood
+	Remarks []table.Row // lines that say nothing of it
+	Rivals  []string    // of these what could be the name as well
+	Spoken  bool        // the name stands within a sentence
 }
 
 // Count is a number that a title states.
@@ -53,7 +54,7 @@ func ReadTitle(rows []table.Row, cat *catalogue.Catalogue) Title {
 			continue
 		}
 		if r.Level == 0 && (titleline.IsRemark(text) || IsFreeLine(text)) {
-			t.Other = append(t.Other, text)
+			t.Remarks = append(t.Remarks, r)
 			continue
 		}
 		if front, remark := titleline.BeforeRemark(text); remark != "" {

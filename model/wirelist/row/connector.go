@@ -60,8 +60,9 @@ func connectorOf(im *draft.Importer, b *shape.Block, titles []table.Row, only bo
 		row = b.Head
 	}
 	place := table.Place{File: b.Table.File, Sheet: b.Table.Sheet, Row: row}
-	for _, r := range others {
-		im.Say(report.Note, "above the table", table.Place{File: place.File, Sheet: place.Sheet, Row: r.Line}, r.Cells[0], "left out")
+	for _, r := range append(others, info.Remarks...) {
+		at := table.Place{File: place.File, Sheet: place.Sheet, Row: r.Line}
+		im.Say(report.Note, "above the table", at, shape.RowText(r.Cells), "left out")
 	}
 	if b.Has(name.FieldConnector) {
 		for _, text := range append(info.Other, info.Name) {

@@ -1,6 +1,7 @@
 package titled
 
 import (
+	"slices"
 	"strings"
 
 	"contralay/model/wirelist/shape"
@@ -34,6 +35,9 @@ func isKey(r table.Row) bool {
 //	Connector X1 | Tiller box |
 //	1   | Ahead  | 0.5
 func amongPins(h shape.Headings, rows []table.Row, change func(i int, text string)) {
+	if !slices.ContainsFunc(rows, func(r table.Row) bool { return inThree(h, r) != "" }) {
+		return
+	}
 	pins, under := map[string]bool{}, false // under: the headings are of the cavities of one connector
 	for i, r := range rows[:max(0, len(rows)-1)] {
 		first := cell(r)
@@ -66,5 +70,8 @@ func cell(r table.Row) string {
 // isConnectorFront reports whether a cell begins with a word for a connector.
 func isConnectorFront(h shape.Headings, first string) bool {
 	word, _, _ := strings.Cut(strings.TrimRight(first, ":.# "), " ")
+	if strings.ContainsAny(word, "0123456789") {
+		return false
+	}
 	return word != "" && isConnectorWord(h, strings.TrimRight(word, ":"))
 }

@@ -16,6 +16,10 @@ import (
 //	Plug: X1     | 6 way
 //	Stecker      | X1 | Getriebe | 6-polig
 func inThree(h shape.Headings, r table.Row) string {
+	const most = 4 // cells of the word, the name, what it is in, its ways (no source)
+	if n, first := r.Filled(); n == 0 || n > most || !isConnectorFront(h, first) {
+		return "" // most rows
+	}
 	var filled []string
 	for _, c := range r.Cells {
 		if c != "" {
@@ -25,7 +29,6 @@ func inThree(h shape.Headings, r table.Row) string {
 	if len(filled) == 1 && strings.Contains(filled[0], " | ") {
 		filled = strings.Split(filled[0], " | ")
 	}
-	const most = 4 // cells of the word, the name, what it is in, its ways (no source)
 	if len(filled) < 2 || len(filled) > most {
 		return ""
 	}
