@@ -92,7 +92,7 @@ func BeforeRemark(text string) (front, remark string) {
 		if front = text[:at-1]; !Names(front) {
 			continue
 		}
-		if remark = strings.TrimSpace(text[at:]); !unicode.IsUpper([]rune(remark)[0]) {
+		if remark = strings.TrimSpace(text[at:]); remark == "" || !unicode.IsUpper([]rune(remark)[0]) {
 			return text, ""
 		}
 		return front, remark

@@ -77,6 +77,11 @@ func TestBeforeRemark(t *testing.T) {
 	if front != "Mast plug (9 way), port side" || remark != "Letters are moulded in." {
 		t.Errorf("%q %q", front, remark)
 	}
+	for _, text := range []string{"Mast plug. ", ". ", ""} {
+		if _, remark := BeforeRemark(text); remark != "" {
+			t.Errorf("%q: %q", text, remark)
+		}
+	}
 	if _, remark := BeforeRemark("Hatch no. 3 plug"); remark != "" {
 		t.Errorf("%q", remark)
 	}
