@@ -7,6 +7,7 @@ import (
 	"contralay/model/wirelist/audit"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/jotted"
+	"contralay/model/wirelist/leaders"
 	"contralay/model/wirelist/record"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
@@ -20,6 +21,7 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 		t := &out[i]
 		t.Rows = jotted.Rows(h, t)
 		t.Rows = jotted.Inline(h, t)
+		t.Rows = leaders.Rows(h, t)
 		rows, lines := record.Rows(h, t)
 		if len(lines) == 0 {
 			continue

@@ -23,7 +23,8 @@ func bareBehind(text string) (rest string, v piece) {
 	for n := min(mostWords, len(w)-1); n > 1; n-- {
 		at := len(w) - n
 		if colour, size := colourAndNumber(strings.Join(w[at:], " ")); size != "" {
-			return withoutEndSigns(strings.Join(w[:at], " ")), piece{text: strings.Join(w[at:], " "), colour: colour, size: size}
+			return withLamp(withoutEndSigns(strings.Join(w[:at], " ")),
+				piece{text: strings.Join(w[at:], " "), colour: colour, size: size})
 		}
 	}
 	return text, piece{}

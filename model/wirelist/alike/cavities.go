@@ -25,6 +25,7 @@ func Cavities(texts []string) (lines []Line, ok bool) {
 		seen[pin] = true
 		lines[i].Pin, rest[i] = pin, more
 	}
+	rest = poled(rest)
 	near, far, arrows, parted := halves(rest)
 	for _, part := range []func([]string) ([]string, []string, bool){lastTo, toOrFrom} {
 		if n, f, cut := part(rest); cut && !arrows && (!parted || filledOf(f) > filledOf(far)) {
@@ -41,6 +42,7 @@ func Cavities(texts []string) (lines []Line, ok bool) {
 	l.fill(lines)
 	l.farAmongNames(lines)
 	l.placesBehind(lines)
+	unpoled(lines)
 	for i, t := range rest {
 		if end := endtext.SeenEnd(t); end != "" {
 			lines[i] = Line{Pin: lines[i].Pin, To: end} // the wire is told there
@@ -97,6 +99,9 @@ func isAmount(text string) bool {
 // free says that the rest is that the cavity is free.
 func LeadOf(text string) (sign string, free, ok bool) {
 	_, sign, rest, ok := lead(text)
+	if ok && rest == "" && (sign == "-" || sign == "–" || sign == "—") {
+		return sign, true, true // "6 -" fills a place that has no wire
+	}
 	return sign, name.StateOf(rest) != name.Used, ok && rest != ""
 }
 

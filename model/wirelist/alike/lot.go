@@ -135,7 +135,7 @@ func valueBehind(text string) (rest string, v piece) {
 	w := strings.Fields(text)
 	for n := min(mostWords, len(w)-1); n > 0; n-- {
 		if v := asPiece(strings.Join(w[len(w)-n:], " ")); v.isValue() {
-			return withoutEndSigns(strings.Join(w[:len(w)-n], " ")), v
+			return withLamp(withoutEndSigns(strings.Join(w[:len(w)-n], " ")), v)
 		}
 	}
 	return text, piece{}

@@ -104,6 +104,9 @@ func (f *finder) plugAbove(i int) (at int, plug string) {
 			break
 		}
 		bare := strings.TrimRight(text, ": ")
+		if isAside(text) {
+			continue
+		}
 		if len(strings.Fields(text)) <= mostPlug && len(text) <= mostHead && (bare != text || !f.t.Marked) && !name.IsGeneric(bare) {
 			return k, bare
 		}

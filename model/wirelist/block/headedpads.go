@@ -80,7 +80,7 @@ func (f *finder) headed(titles []table.Row, first int) (line int, device string)
 	}
 	for _, r := range slices.Backward(titles) {
 		_, text := r.Filled()
-		if r.Level > 0 || r.Line < last || len(strings.Fields(text)) > mostPlug ||
+		if r.Level > 0 || r.Line < last || isAside(text) || len(strings.Fields(text)) > mostPlug ||
 			!strings.HasSuffix(text, ":") && (r.Line+1 != first || strings.ContainsAny(strings.TrimLeft(text, "0123456789."), ".,!?>")) {
 			continue
 		}

@@ -3,8 +3,8 @@ package name
 import (
 	"strings"
 
-	"contralay/model/wirelist/plugword"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/titleline"
 )
 
 // Designator is the id of a connector: its name up to a comma, a bracket or a dash
@@ -21,7 +21,7 @@ func Designator(name string) string {
 		words = bare // "Body plug K4 (6 way)"
 	}
 	if len(words) > 1 && IsDesignator(words[len(words)-1]) {
-		if w := table.Fold(words[len(words)-2]); w == "conn" || plugword.Is(w) {
+		if w := table.Fold(words[len(words)-2]); w == "conn" || titleline.IsPlug(w) {
 			return words[len(words)-1] // "Playfield connector J133" is J133
 		}
 	}

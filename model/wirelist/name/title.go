@@ -9,6 +9,7 @@ import (
 	"contralay/model/wirelist/prose"
 	"contralay/model/wirelist/stripname"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/titleline"
 	"contralay/model/wirelist/value"
 )
 
@@ -20,10 +21,11 @@ type Title struct {
 	Unknown string // what looks like an insert and is none of the catalogue
 	Gender  string // pin | socket
 	Counts  []Count
-	Paper   string   // heading above that of the connector: of the whole paper
-	Other   []string // what is not understood
-	Rivals  []string // of these what could be the name as well
-	Spoken  bool     // the name stands within a sentence
+	Paper   string      // heading above that of the connector: of the whole paper
+	Other   []string    // what is not understood
+	Remarks []table.Row // lines that say nothing of it
+	Rivals  []string    // of these what could be the name as well
+	Spoken  bool        // the name stands within a sentence
 }
 
 // Count is a number that a title states.
@@ -51,20 +53,28 @@ func ReadTitle(rows []table.Row, cat *catalogue.Catalogue) Title {
 		if len(Words(text)) == 0 {
 			continue
 		}
+		if r.Level == 0 && (titleline.IsRemark(text) || IsFreeLine(text)) {
+			t.Remarks = append(t.Remarks, r)
+			continue
+		}
+		if front, remark := titleline.BeforeRemark(text); remark != "" {
+			text, whole, t.Other = front, front, append(t.Other, remark)
+		}
 		if i > 0 && prose.GoesOn(rows[i-1], r) {
 			t.Other = append(t.Other, text)
 			continue
 		}
 		name, told := connectorSaid(text)
-		if told && r.Level == 0 && isSentence(whole) &&
-			(len(strings.Fields(whole)) > 8 || name == text && isSentence(strings.TrimRight(whole, "."))) {
+		if told && r.Level == 0 && titleline.IsSentence(whole) &&
+			(len(strings.Fields(whole)) > 8 || name == text && titleline.IsSentence(strings.TrimRight(whole, "."))) {
 			name, told = text, false // "Pinout of the main board, rev B. Mind the silkscreen.", "Plug for the fan is not fitted."
 		}
 		if _, more := stripname.In(text); more != "" && told {
 			t.Other = append(t.Other, more)
 		}
-		plug := plugPiece(text)
+		plug := titleline.Piece(text)
 		if plug != "" && !told && r.Level == 0 {
+			t.Other = append(t.Other, text) // with what it is in
 			name, text, whole = plug, plug, plug
 		}
 		if of := prose.HeaderTo(text); of != "" && !told {
@@ -72,8 +82,9 @@ func ReadTitle(rows []table.Row, cat *catalogue.Catalogue) Title {
 		}
 		of, first := near, ""
 		first, _, _ = strings.Cut(text, " ")
-		prose := !told && r.Level == 0 && !IsDesignator(strings.TrimRight(first, ":,")) && (isSentence(whole) || isSentence(text) ||
-			prose.IsCountLine(text) || strings.Contains(text, "->") && SpokenConnector(text) != "")
+		prose := !told && r.Level == 0 && !IsDesignator(strings.TrimRight(first, ":,")) &&
+			(titleline.IsSentence(whole) || titleline.IsSentence(text) || prose.IsCountLine(text) ||
+				strings.Contains(text, "->") && SpokenConnector(text) != "")
 		if spoken := SpokenConnector(text); prose && spoken != "" && !r.Point {
 			name, told = spoken, true
 			t.Spoken = true
@@ -96,11 +107,11 @@ func ReadTitle(rows []table.Row, cat *catalogue.Catalogue) Title {
 			of = said
 		case r.Level > 0:
 			of = heading
-		case IsDesignator(strings.TrimRight(first, ":,")), plug != "":
+		case IsDesignator(strings.TrimRight(first, ":,")), plug != "", titleline.Names(text):
 			of = designated
 		}
 		if of > rank || of == heading && rank == heading || of == said && rank == said && !told ||
-			of == rank && of <= near && saysHarness(t.Name) && !saysHarness(text) {
+			of == rank && of <= near && titleline.SaysHarness(t.Name) && !titleline.SaysHarness(text) {
 			switch {
 			case t.Name == "":
 			case level > 0 && level < r.Level, rank <= near && of <= designated:
@@ -151,21 +162,6 @@ func (t *Title) rival(text string, rank int) {
 	if rank > 1 && text != "" && !strings.HasPrefix(text, "(") && !strings.HasPrefix(text, "[") && len(strings.Fields(text)) < 7 {
 		t.Rivals = append(t.Rivals, text)
 	}
-}
-
-// isSentence reports whether a line of text is prose and no name.
-func isSentence(text string) bool {
-	if strings.HasSuffix(text, ".") && len(strings.Fields(text)) > 2 || strings.HasSuffix(text, "!") || strings.HasSuffix(text, "?") ||
-		len(strings.Fields(text)) > 8 {
-		return true
-	}
-	for _, w := range Words(table.Fold(text)) {
-		switch w {
-		case "is", "are", "was", "has", "have", "goes", "ist", "sind", "est", "sont", "tiene", "sono":
-			return true
-		}
-	}
-	return false
 }
 
 // pieces takes counts, insert and gender out of a row and gives what is left.

@@ -10,6 +10,7 @@ import (
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/titleline"
 )
 
 // namesConnector reports whether a row of one text between the rows of a pin table starts the next
@@ -59,8 +60,9 @@ func connectorOf(im *draft.Importer, b *shape.Block, titles []table.Row, only bo
 		row = b.Head
 	}
 	place := table.Place{File: b.Table.File, Sheet: b.Table.Sheet, Row: row}
-	for _, r := range others {
-		im.Say(report.Note, "above the table", table.Place{File: place.File, Sheet: place.Sheet, Row: r.Line}, r.Cells[0], "left out")
+	for _, r := range append(others, info.Remarks...) {
+		at := table.Place{File: place.File, Sheet: place.Sheet, Row: r.Line}
+		im.Say(report.Note, "above the table", at, shape.RowText(r.Cells), "left out")
 	}
 	if b.Has(name.FieldConnector) {
 		for _, text := range append(info.Other, info.Name) {
@@ -69,6 +71,9 @@ func connectorOf(im *draft.Importer, b *shape.Block, titles []table.Row, only bo
 			}
 		}
 		return nil
+	}
+	if info.Paper == "" && b.PinsOf() != "" && titleline.SaysHarness(info.Name) {
+		info.Paper, info.Name = info.Name, "" // the heading of the cavities says whose they are
 	}
 	if info.Paper != "" && !im.H.Head.Name.Set {
 		im.H.Head.Name = model.Some(info.Paper)

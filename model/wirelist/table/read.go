@@ -68,7 +68,7 @@ func readText(name, text string, l Limits) ([]Table, error) {
 			return readHeaded(name, parted, heads, l)
 		}
 	}
-	if hasRuler(text) || isPoints(text) || columned.StartsArrowed(text) {
+	if hasRuler(text) || isPoints(text) || columned.StartsArrowed(text) || columned.Led(text) {
 		return readMarkdown(name, text, l)
 	}
 	if inColumns(text) && isLeads(text) {

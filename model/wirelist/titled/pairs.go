@@ -13,6 +13,9 @@ import (
 //	Conn.: | J101 | Part no.: | HB-361 | Ways: | 8
 //	Plug   | Power box
 func inPairs(r table.Row) string {
+	if n, _ := r.Filled(); n < 2 || n%2 > 0 {
+		return ""
+	}
 	var filled []string
 	for _, c := range r.Cells {
 		if c != "" {
@@ -20,7 +23,7 @@ func inPairs(r table.Row) string {
 		}
 	}
 	bare := func(c string) string { return strings.TrimRight(strings.TrimSpace(c), ":.# ") }
-	if len(filled) < 2 || len(filled)%2 > 0 || !saysConnector(bare(filled[0])) || len(strings.Fields(filled[1])) > mostName {
+	if !saysConnector(bare(filled[0])) || len(strings.Fields(filled[1])) > mostName {
 		return ""
 	}
 	text, more := bare(filled[0])+" "+filled[1], []string(nil)

@@ -18,21 +18,38 @@ func Rows(h shape.Headings, t *table.Table) []table.Row {
 		return t.Rows
 	}
 	rows := t.Rows
+	change := func(i int, text string) {
+		if &rows[0] == &t.Rows[0] {
+			rows = slices.Clone(rows)
+		}
+		rows[i].Cells = []string{text}
+	}
 	for i := range max(0, len(rows)-1) { // what a row says is asked before whether the next is headings, which takes longer
 		text := inPairs(rows[i])
+		if text == "" {
+			text = inThree(h, rows[i])
+		}
+		keys, headed := 0, false
+		if text != "" && !h.IsHead(rows[i]) {
+			keys, headed = headBelow(h, rows[i+1:])
+		}
 		switch below := rows[i+1]; {
-		case text != "" && !h.IsHead(rows[i]) && isHead(h, below):
+		case headed:
 		case !isTitle(rows[i], true) || !isTitle(rows[i], isOfOne(h, below)) || !isHead(h, below) ||
 			i > 0 && rows[i].Line == rows[i-1].Line+1 && !shape.IsText(rows[i-1]):
 			continue
 		default:
 			text = rows[i].Cells[0] + " " + rows[i].Cells[1]
 		}
-		if &rows[0] == &t.Rows[0] {
-			rows = slices.Clone(rows)
+		change(i, text)
+		for k := i + 1; k <= i+keys; k++ {
+			change(k, strings.Join(slices.DeleteFunc(slices.Clone(rows[k].Cells), func(c string) bool { return c == "" }), " "))
 		}
-		rows[i].Cells = []string{text}
 	}
+	amongPins(h, rows, func(i int, text string) {
+		change(i, text)
+		rows[i].Prose = true
+	})
 	return rows
 }
 
