@@ -9,13 +9,12 @@ import (
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
-	"contralay/model/wirelist/words"
 )
 
 // Explain says of each table in some lists how it can be read, the way that is taken first, with the share of the table that
 // the way explains and what it takes each column for. A recipe may be nil.
 func Explain(tables []table.Table, recipe *name.Recipe) (lines []string) {
-	h := shape.Headings{Words: words.Vocabulary(), Recipe: recipe.OfColumns()}
+	h, tables, keys := prepared(tables, recipe)
 	for _, t := range tables {
 		if recipe.LeavesOut(t.Sheet) {
 			lines = append(lines, table.Place{File: t.File, Sheet: t.Sheet}.String()+": left out by the recipe")
@@ -26,6 +25,7 @@ func Explain(tables []table.Table, recipe *name.Recipe) (lines []string) {
 				": hidden in its workbook, not read; hidden_sheets_read in a recipe has it read")
 			continue
 		}
+		h.Colours = keys[t.File]
 		found, over := tablesIn(h, recipe, &t)
 		for i := range found {
 			if !found[i].Loose {

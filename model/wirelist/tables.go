@@ -13,6 +13,7 @@ import (
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
 	"contralay/model/wirelist/words"
 )
 
@@ -46,20 +47,27 @@ func (f *Found) Joined() bool { return f.Said.GoesOn && f.Below && !f.Apart }
 // Wires reports whether its rows are read as wires.
 func (f *Found) Wires() bool { return !f.Said.LeftOut && !f.Loose && !f.Joined() && f.Reading().Wires }
 
-// Tables are the tables of some lists in their order, as a recipe, which may be nil, has them read. Hidden sheets and
-// sheets that are left out have none.
-func Tables(tables []table.Table, recipe *name.Recipe) (all []Found) {
+// prepared is some lists as Import takes their rows: without keys and remarks, lines that tell a wire each in columns.
+// keys are what the colours of each file mean.
+func prepared(tables []table.Table, recipe *name.Recipe) (h shape.Headings, rows []table.Table, keys map[string]value.ColourKey) {
 	im, known := &draft.Importer{}, words.Vocabulary()
 	tables = withoutKeys(im, known, withoutPrints(im, known, recipe, withoutSheetColumns(im, tables)))
 	colourKey(im, tables)
-	h := shape.Headings{Words: known, Recipe: recipe.OfColumns()}
+	h = shape.Headings{Words: known, Recipe: recipe.OfColumns()}
 	tables, _ = withRecords(im, h, tables)
+	return h, tables, im.Keys
+}
+
+// Tables are the tables of some lists in their order, as a recipe, which may be nil, has them read. Hidden sheets and
+// sheets that are left out have none.
+func Tables(tables []table.Table, recipe *name.Recipe) (all []Found) {
+	h, tables, keys := prepared(tables, recipe)
 	for i, t := range tables {
 		if recipe.Passes(&t) ||
 			slices.ContainsFunc(tables[:i], func(o table.Table) bool { return sameRows(o.Rows, t.Rows) }) {
 			continue
 		}
-		h.Colours = im.Keys[t.File]
+		h.Colours = keys[t.File]
 		found, _ := tablesIn(h, recipe, &t)
 		all = append(all, found...)
 	}

@@ -1,6 +1,7 @@
 package cableheads
 
 import (
+	"cmp"
 	"strings"
 	"unicode"
 
@@ -48,7 +49,7 @@ func kindOf(pieces []string, mark value.Mark) (kind, length string) {
 			kind = spokenKind("", p, mark)
 		}
 		if kind == "" && k+1 < len(pieces) {
-			kind = spokenKind(p, pieces[k+1], mark)
+			kind = cmp.Or(spokenKind(p, pieces[k+1], mark), spokenKind(pieces[k+1], p, mark)) // "1.5 mm², 4-core"
 		}
 		if _, is := value.ParseLength(p, "", mark); is && length == "" {
 			length = p

@@ -1,6 +1,7 @@
 package jotted
 
 import (
+	"slices"
 	"strings"
 
 	"contralay/model/wirelist/arrow"
@@ -179,11 +180,11 @@ func arrowIn(text string) (from, to int) {
 	return 0, 0
 }
 
-// lastTo is where the last word for where a wire goes stands in some pieces; to is 0 where none does.
+// lastTo is where the last word for where a wire goes, or comes from, stands in some pieces; to is 0 where none does.
 func lastTo(pieces []string) (at, from, to int, word string) {
 	for i, p := range pieces {
 		low := " " + strings.ToLower(p) + " "
-		for _, w := range words.ToWords() {
+		for _, w := range slices.Concat(words.ToWords(), words.FromWords()) {
 			k := strings.LastIndex(low, " "+w+" ")
 			if k < 0 || len(low) != len(p)+2 || i == at && k+len(w) <= to || k+len(w) >= len(p) {
 				continue

@@ -1,6 +1,9 @@
 package words
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // Words of headings that say where all the wires below them go. From memory, no source.
 
@@ -30,12 +33,11 @@ func GoesTo(w string) bool {
 }
 
 // ComesFrom reports whether a folded word stands before the place where wires start, and begins no name.
-func ComesFrom(w string) bool {
-	switch w {
-	case "from", "von", "vom", "depuis", "desde", "dal", "dalla", "fran", "fra":
-		return true
-	}
-	return false
+func ComesFrom(w string) bool { return slices.Contains(FromWords(), w) }
+
+// FromWords are these words. Common words of each language, from memory, no source.
+func FromWords() []string {
+	return []string{"from", "von", "vom", "depuis", "desde", "dal", "dalla", "fran", "fra"}
 }
 
 // RefersTo reports whether a folded text begins with words that refer to another row, and names nothing itself: "same as 5", "see X3",
