@@ -65,7 +65,8 @@ func Check(im *draft.Importer, b *shape.Block, r table.Row) {
 				of += more // "total, buy 25" is no count
 			}
 			for w := range strings.FieldsSeq(of) {
-				if n, err := strconv.Atoi(strings.Trim(w, ":=()")); err == nil && n != wired && (n != rows || ofWires) {
+				if n, err := strconv.Atoi(strings.Trim(w, ":=()")); err == nil && n != wired && (n != rows || ofWires) &&
+					(ofWires || !sumsColumn(b, r.Line, n)) {
 					wrong = append(wrong, fmt.Sprintf("%d, the list has %s and %s", n, report.Counted(rows, "row", "rows"),
 						report.Counted(wired, "wire", "wires")))
 				}
@@ -77,6 +78,25 @@ func Check(im *draft.Importer, b *shape.Block, r table.Row) {
 	} else {
 		im.Say(report.Note, "total", place, "", "left out")
 	}
+}
+
+// sumsColumn reports whether some column of plain numbers above a row comes to a sum, wherever in the row that stands:
+//
+//	Goes to      | AWG | Inches
+//	Lamp         | 18  | 40
+//	Horn         | 18  | 25
+//	Total inches | 65  |
+func sumsColumn(b *shape.Block, line, n int) bool {
+	for i := range b.Cols {
+		sum, all := sumOf(b, i, line, func(s string) (float64, bool) {
+			v, err := strconv.ParseFloat(s, 64)
+			return v, err == nil
+		})
+		if all && math.Abs(sum-float64(n)) < 1e-6 {
+			return true
+		}
+	}
+	return false
 }
 
 // sumOf adds a column up to a row; all is false where a cell of it is not understood.
