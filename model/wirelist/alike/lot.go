@@ -146,6 +146,9 @@ func valueBefore(text string) (rest string, v piece) {
 	w := strings.Fields(text)
 	for n := min(mostWords, len(w)-1); n > 0; n-- {
 		if v := asPiece(strings.TrimRight(strings.Join(w[:n], " "), ",;:")); v.isValue() {
+			if n+1 < len(w) && (w[n] == "-" || w[n] == "–") {
+				n++ // "red - 12 V supply"
+			}
 			return strings.Join(w[n:], " "), v
 		}
 	}
