@@ -10,6 +10,7 @@ import (
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
+	"contralay/model/wirelist/words"
 )
 
 // lot is the pieces of some lines, those before the arrow and those behind it.
@@ -192,6 +193,7 @@ func (l *lot) fill(lines []Line) {
 				behind = append(slices.Clone(names[1:]), behind...)
 			}
 		}
+		line.To = words.WithoutArticle(line.To)
 		if asides != nil {
 			behind = append(behind, asides[i]...)
 		}

@@ -11,7 +11,7 @@ import (
 // isSentence reports whether a text is a short sentence, "Ferrules on every end.": no end of a wire has a full stop behind three words.
 func isSentence(text string) bool {
 	const least = 3 // words (no source)
-	return strings.HasSuffix(text, ".") && len(strings.Fields(text)) >= least
+	return strings.ContainsAny(text[max(0, len(text)-1):], ".!") && len(strings.Fields(text)) >= least
 }
 
 // saysSentences reports whether a row below the last wire is nothing but sentences, parted by wide gaps:
@@ -20,7 +20,10 @@ func isSentence(text string) bool {
 func saysSentences(b *shape.Block, i int) bool {
 	filled, _ := b.Rows[i].Filled()
 	return i > 0 && filled > 1 && allSentences(b.Rows[i]) &&
-		!slices.ContainsFunc(b.Rows[i+1:], func(r table.Row) bool { return !shape.IsText(r) && !allSentences(r) })
+		!slices.ContainsFunc(b.Rows[i+1:], func(r table.Row) bool {
+			_, _, counts := counted(b.Cols, r)
+			return !counts && !shape.IsText(r) && !allSentences(r)
+		})
 }
 
 // allSentences reports whether each cell of a row that says something is a sentence.
