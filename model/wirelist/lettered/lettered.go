@@ -81,11 +81,11 @@ func withoutCount(r table.Row) string {
 	return text
 }
 
-// cutTerminal parts a terminal in capitals or figures from what stands behind a dash or a colon.
+// cutTerminal parts a terminal in capitals or figures, "IGN", "30", "87a", from what stands behind a dash or a colon.
 func cutTerminal(text string) (pin, behind string, ok bool) {
 	const most = 4 // signs of a terminal (no source)
 	for _, mark := range []string{" - ", " – ", " — ", ": ", " = "} {
-		if pin, behind, ok = strings.Cut(text, mark); ok && len(pin) <= most && isTerminal(pin) {
+		if pin, behind, ok = strings.Cut(text, mark); ok && len(pin) <= most && isTerminal(strings.TrimRight(pin, "ab")) {
 			return pin, strings.TrimSpace(behind), true
 		}
 	}
