@@ -435,7 +435,8 @@ func isValueOf(w *model.Wire, h *model.Harness, cell string) bool {
 func partsSaid(said, cell string) bool {
 	for _, word := range strings.FieldsFunc(cell, func(r rune) bool { return strings.ContainsRune(" :/,;-&()[]–>@", r) }) {
 		w := strings.ToLower(word)
-		if f := table.Fold(w); words.IsCavityLead(f) || words.GoesTo(f) || words.ComesFrom(f) || words.IsArticle(f) {
+		if f := table.Fold(w); words.IsCavityLead(f) || words.GoesTo(f) || words.ComesFrom(f) || words.IsArticle(f) ||
+			slices.Contains(words.ToWords(), w) {
 			continue
 		}
 		if w != "awg" && w != "ga" && w != "zum" && w != "zur" && w != "geht" && w != "van" && w != "naar" && w != "de" &&

@@ -10,6 +10,7 @@ import (
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
+	"contralay/model/wirelist/words"
 )
 
 // lot is the pieces of some lines, those before the arrow and those behind it.
@@ -146,6 +147,9 @@ func valueBefore(text string) (rest string, v piece) {
 	w := strings.Fields(text)
 	for n := min(mostWords, len(w)-1); n > 0; n-- {
 		if v := asPiece(strings.TrimRight(strings.Join(w[:n], " "), ",;:")); v.isValue() {
+			if n+1 < len(w) && (w[n] == "-" || w[n] == "–") {
+				n++ // "red - 12 V supply"
+			}
 			return strings.Join(w[n:], " "), v
 		}
 	}
@@ -189,6 +193,7 @@ func (l *lot) fill(lines []Line) {
 				behind = append(slices.Clone(names[1:]), behind...)
 			}
 		}
+		line.To = words.WithoutArticle(line.To)
 		if asides != nil {
 			behind = append(behind, asides[i]...)
 		}

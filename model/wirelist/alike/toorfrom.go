@@ -35,7 +35,11 @@ func toOrFrom(texts []string) (near, far []string, ok bool) {
 		if at == 0 || at+1 >= len(w) || slices.ContainsFunc(w[at+1:], leads) || !isShort(strings.Join(w[at+1:], " ")) {
 			continue
 		}
-		near[i], far[i] = trimMark(strings.Join(w[:at], " ")), strings.Join(w[at+1:], " ")
+		front := w[:at]
+		if k := at - 1; k > 0 && (front[k] == "-" || front[k] == "–") { // "red - to the lamp"
+			front = front[:k]
+		}
+		near[i], far[i] = trimMark(strings.Join(front, " ")), words.WithoutArticle(strings.Join(w[at+1:], " "))
 		cut++
 	}
 	return near, far, cut > 1 && 5*cut >= 4*used && 5*coloured >= 4*used

@@ -157,9 +157,10 @@ func (f *finder) run(r table.Row) (from, to string, rest []string) {
 		return l.Splice, l.End, []string{l.Colour, l.Size, l.Note, l.Signal, "", l.Length}
 	}
 	if l, ok := f.ends[r.Line]; ok {
-		return l.From, l.To, []string{l.Colour, l.Size, l.Remark, l.Signal, l.ID}
+		return runline.WithoutFrom(l.From, r.Cells[0]), l.To, []string{l.Colour, l.Size, l.Remark, l.Signal, l.ID}
 	}
-	return f.lines.Part(r.Cells[0])
+	from, to, rest = f.lines.Part(r.Cells[0])
+	return runline.WithoutFrom(from, r.Cells[0]), to, rest
 }
 
 // runOrFree is run of a line that may also say that a cavity is free.

@@ -10,6 +10,7 @@ import (
 	"contralay/model/wirelist/cablelines"
 	"contralay/model/wirelist/corecells"
 	"contralay/model/wirelist/grid"
+	"contralay/model/wirelist/lettered"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/padlines"
 	"contralay/model/wirelist/parted"
@@ -156,6 +157,11 @@ func (f *finder) find() ([]Block, []table.Row) {
 		}
 		if lines := runline.FromToRows(f.t, i); lines != nil {
 			f.listFromTo(rows[i:i+len(lines)], lines)
+			i += len(lines) - 1
+			continue
+		}
+		if lines := lettered.Lines(rows, i); lines != nil {
+			f.listDrawn(rows[i:i+len(lines)], lines)
 			i += len(lines) - 1
 			continue
 		}

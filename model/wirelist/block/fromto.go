@@ -18,7 +18,7 @@ func (f *finder) listFromTo(rows []table.Row, lines []runline.FromTo) {
 		if l.FarPad == "" {
 			l.Far, l.FarPad = f.pad(l.Far)
 		}
-		r.Cells = []string{l.Near, l.NearPad, l.Far, l.FarPad, l.Colour, l.Size, l.Note, l.Signal}
+		r.Cells = []string{l.Near, l.NearPad, l.Far, l.FarPad, l.Colour, l.Size, l.Note, l.Signal, l.ID}
 		r.Prose, r.Point = false, false
 		b.Rows = append(b.Rows, r)
 	}

@@ -23,6 +23,7 @@ type FromTo struct {
 	Near, NearPad, NearAside   string
 	Far, FarPad, FarAside      string
 	Colour, Size, Note, Signal string
+	ID                         string // "K1" of "K1: from …"
 }
 
 // FromToRows reads the rows from one on that are such lines; nil where there are not two of them, one below the other. What stands behind
@@ -72,7 +73,9 @@ func FromToRows(t *table.Table, i int) (all []FromTo) {
 // number, and each end is a few words. Lines whose ends are plain are read as others are.
 func FromToOf(text string) (l FromTo, ok bool) {
 	const mostWords = 40 // no source
-	text, numbered := withoutNumber(strings.TrimRight(strings.TrimSpace(text), ". "))
+	id, text := labelOfFrom(strings.TrimRight(strings.TrimSpace(text), ". "))
+	text, numbered := withoutNumber(text)
+	numbered = numbered || id != ""
 	text, remark := nameaside.Cut(text)
 	if from, _, _ := plain(text); from != "" {
 		return l, false
@@ -103,7 +106,7 @@ func FromToOf(text string) (l FromTo, ok bool) {
 		slices.ContainsFunc(strings.Fields(t.signal), isArticle) { // "move the red wire from …"
 		return l, false
 	}
-	l = FromTo{Colour: t.colour, Size: t.size, Note: value.JoinNonEmpty("; ", t.note, remark), Signal: t.signal}
+	l = FromTo{Colour: t.colour, Size: t.size, Note: value.JoinNonEmpty("; ", t.note, remark), Signal: t.signal, ID: id}
 	near, nearBehind := cutAtComma(strings.Join(w[at+1:to], " "))
 	far, behind := cutAtComma(strings.Join(w[to+1:], " "))
 	l.Near, l.NearPad = placeInWords(near)
@@ -156,6 +159,16 @@ func withoutWire(w []string) []string {
 		w = w[:len(w)-1]
 	}
 	return w
+}
+
+// labelOfFrom parts the label of a wire and its colon off a line that goes on with a word for where it begins, "K1: from the pump to X1".
+func labelOfFrom(text string) (id, rest string) {
+	id, rest, ok := strings.Cut(text, ": ")
+	first, _, _ := strings.Cut(strings.TrimSpace(rest), " ")
+	if !ok || !name.IsDesignator(id) || farWords(table.Fold(first)) == nil {
+		return "", text
+	}
+	return id, strings.TrimSpace(rest)
 }
 
 // farWords are the words for where a wire ends that go with a folded word for where it begins; nil where that is no such word.

@@ -52,7 +52,7 @@ func isLast(b *shape.Block, i int) bool {
 func counted(cols []shape.Column, r table.Row) (n int, wires, ok bool) {
 	others := 0 // cells that are no remark: most rows have more than two
 	for i, c := range r.Cells {
-		if c != "" && i < len(cols) && !isRemark(cols[i].Field) {
+		if c != "" && i < len(cols) && !isRemark(cols[i].Field) && !isSentence(c) {
 			others++
 		}
 	}
@@ -65,7 +65,7 @@ func counted(cols []shape.Column, r table.Row) (n int, wires, ok bool) {
 			continue
 		}
 		if _, _, is := prose.Count(c); !is && strings.Trim(c, "0123456789") != "" {
-			if i >= len(cols) || isRemark(cols[i].Field) && len(texts) > 0 {
+			if i >= len(cols) || (isRemark(cols[i].Field) || isSentence(c)) && len(texts) > 0 {
 				continue
 			}
 		}
