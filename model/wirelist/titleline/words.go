@@ -44,6 +44,7 @@ var isPaper = set("printed|drawn|typed|written|copied|checked|reviewed|updated|a
 
 // isForWhom holds the words behind one of those: "printed for Nigel", "gez. von Brandl".
 var isForWhom = set("for|by|from|on|at|off|out|down|up|in|with|after|fur|von|am|aus|nach|pour|par|le|chez|d'apres|para",
+	"against|gegen|contre|contra|contro|tegen|mot|imod|proti",
 	"por|el|en|per|da|il|di|dal",
 	"voor|door|op|uit|for|af|av|til|till|fran|den|dla|przez|z|pro|dne|od|again|today|twice|and|late|last")
 
