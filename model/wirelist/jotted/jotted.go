@@ -63,6 +63,8 @@ func linesOf(h shape.Headings, t *table.Table, lang string) (of lines, headed bo
 		}
 	}
 	maps.DeleteFunc(of, func(_ int, l line) bool { return !lots[l.pin].areJotted() })
+	of.addLettered(t, lang)
+	of.size()
 	return of, false
 }
 
@@ -106,7 +108,7 @@ func (of lines) spread(t *table.Table) (rows []table.Row) {
 	for i, r := range t.Rows {
 		l, is := of[i]
 		if !is {
-			rows = append(rows, r)
+			rows = append(rows, of.titled(t.Rows, i))
 			continue
 		}
 		if before, runs := of[i-1]; !runs || before.pin != l.pin {

@@ -20,6 +20,7 @@ type line struct {
 	beside                              bool   // something stands between the terminal and this
 	pin                                 bool   // the terminal is a number alone: its device stands above
 	lang                                string // whose short forms of colours count
+	bare                                string // a number alone behind the name: a size, where most lines have one
 	plain                               bool   // the line has one cell, and an arrow with a shaft: package alike parts it too
 }
 
@@ -40,6 +41,12 @@ func lineOf(r table.Row, lang string) (l line, ok bool) {
 	if l.lang = lang; len(r.Cells) == 0 || !mayBegin(r.Cells[0]) {
 		return l, false
 	}
+	return readLine(r, lang)
+}
+
+// readLine is lineOf, of a row that begins as one can.
+func readLine(r table.Row, lang string) (l line, ok bool) {
+	l.lang = lang
 	var pieces []string
 	for _, c := range r.Cells {
 		pieces = append(pieces, cut(c)...)
@@ -54,7 +61,7 @@ func lineOf(r table.Row, lang string) (l line, ok bool) {
 	l.word, l.beside = word, strings.Join(near, "") != ""
 	_, shaft := arrow.In(strings.Join(r.Cells, " "))
 	l.plain = len(r.Cells) == 1 && (shaft > 0 || word != "→")
-	texts := l.take(near)
+	texts := l.withoutBare(l.take(near))
 	l.beside = l.beside && (!l.pin || l.colour != "" || l.size != "") // "3 BATTERY -> FUSE, red 4 AWG" tells both ends
 	if len(far) > 0 {
 		behind := far[1:]

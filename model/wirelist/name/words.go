@@ -13,6 +13,9 @@ func Words(s string) []string {
 	if strings.Trim(s, " .:") == "#" {
 		return []string{"#"}
 	}
+	if n := strings.Trim(s, " .:"); n == "№" || strings.HasSuffix(n, "°") && strings.Trim(n[:len(n)-len("°")], " .") == "n" {
+		return []string{"no"} // "N°", "N.°"
+	}
 	if strings.Trim(s, " -–—=→⇒➔➜>") == "" && strings.ContainsAny(s, "→⇒➔➜>") {
 		return []string{"to"} // an arrow heads where the wires go
 	}

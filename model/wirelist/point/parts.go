@@ -59,6 +59,9 @@ func PartsOf(text string) (p Parts) {
 	if free, ok := freeWire(text); ok {
 		return free
 	}
+	if told, ok := valuesBeforeRemark(text); ok && p.Colour == "" {
+		return told
+	}
 	if IsColour(text) && p.Colour == "" && strings.ContainsAny(text, "/ ") {
 		return Parts{Colour: text}
 	}
@@ -171,7 +174,7 @@ func PartPoints(rows []table.Row, pins, texts []string) (ok bool) {
 		}
 		filled++
 		if p := PartsOf(t); p.To != "" || p.Colour != "" && !strings.HasSuffix(t, ")") &&
-			(p.Size != "" || !strings.HasSuffix(t, p.Colour)) {
+			(p.Size != "" || !strings.HasSuffix(t, p.Colour)) || p.Colour != "" && saysEquals(t) {
 			n++
 		}
 	}

@@ -3,13 +3,15 @@ package reading
 import (
 	"slices"
 
+	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/sidehead"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/words"
 )
 
-// bothSides reads the ways of a bulkhead with what is on both sides of it, inside and outside: each wire goes through. A side is one column
+// bothSides reads the ways of a bulkhead with what is on both sides of it: each wire goes through. A side is one column
 // of ends, or one of devices and one of their cavities.
 //
 //	Pump bench - bulkhead BH2
@@ -22,12 +24,14 @@ func bothSides(l *look) []shape.Column {
 	}
 	cols, pin := slices.Clone(l.Cols), -1
 	var sides [2][]int
+	onSide := sidehead.OfWall(l.Src.Head[0].Cells)
 	for i := range cols {
 		c, p := &cols[i], &l.Prof[i]
 		if c.Given || p.Filled == 0 {
 			continue
 		}
-		if s := words.SideOfWall(c.Head); s >= 0 && isOfEnd(c.Field) {
+		if i < len(onSide) && onSide[i] >= 0 && isOfEnd(c.Field) {
+			s := onSide[i]
 			sides[s] = append(sides[s], i)
 			continue
 		}
@@ -47,7 +51,7 @@ func bothSides(l *look) []shape.Column {
 			end, cavity = name.FieldTo, name.FieldToPin
 		}
 		switch {
-		case len(of) == 1 && (l.wholeEnds(of[0]) || l.holdsThings(of[0])):
+		case len(of) == 1 && (l.wholeEnds(of[0]) || column.PolesAndEnds(l.Src.Rows, of[0]) || l.holdsThings(of[0])):
 			cols[of[0]].Field, cols[of[0]].Of = end, ""
 		case len(of) == 2 && of[1] == of[0]+1 && l.EndsInPin(cols[of[1]].Head) && !l.EndsInPin(cols[of[0]].Head):
 			cols[of[0]].Field, cols[of[1]].Field = end, cavity

@@ -9,6 +9,7 @@ import (
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/titleline"
 	"contralay/model/wirelist/value"
 	"contralay/model/wirelist/words"
 )
@@ -20,12 +21,9 @@ func titlesOf(im *draft.Importer, b *shape.Block, here func(int) table.Place) (t
 	for _, r := range b.Titles {
 		if n, first := r.Filled(); n == 2 && (strings.HasSuffix(first, ":") || name.ConnectorName(first+": x") != first+": x") {
 			r.Cells = []string{strings.Join(r.Cells, " ")} // "Connector:" and its name in two cells
-		} else if n > 1 && endsInDesignator(first) && !slices.ContainsFunc(b.Titles, func(o table.Row) bool {
-			k, text := o.Filled()
-			return k == 1 && o.Line != r.Line && name.SaysConnector(text)
-		}) {
+		} else if (n > 1 && endsInDesignator(first) || n == 2 && titleline.Names(first)) && !anotherNames(b.Titles, r.Line) {
 			im.Say(report.Note, "above the table", here(r.Line), table.Tidy(strings.Join(r.Cells[1:], " ")), "left out")
-			r.Cells = []string{first} // "Power module PM1 | club car | 31"
+			r.Cells = []string{first} // "Power module PM1 | club car | 31", "BH1 plug | cab to box"
 		} else if n > 1 {
 			im.Say(report.Note, "above the table", here(r.Line), table.Tidy(strings.Join(r.Cells, " ")), "left out")
 			continue
@@ -38,6 +36,14 @@ func titlesOf(im *draft.Importer, b *shape.Block, here func(int) table.Place) (t
 		titles = append(titles, r)
 	}
 	return titles
+}
+
+// anotherNames reports whether a text alone in its line, but for one of these lines, says connector.
+func anotherNames(titles []table.Row, line int) bool {
+	return slices.ContainsFunc(titles, func(o table.Row) bool {
+		k, text := o.Filled()
+		return k == 1 && o.Line != line && name.SaysConnector(text)
+	})
 }
 
 // endsInDesignator reports whether a text is a few words of which the last is a designator, "Power module PM1".

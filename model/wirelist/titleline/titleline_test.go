@@ -6,6 +6,8 @@ func TestIsRemark(t *testing.T) {
 	for text, is := range map[string]bool{
 		"printed for Nigel":                true,
 		"drawn by Ann, 3 May":              true,
+		"checked against the old gate":     true,
+		"geprüft gegen Altbestand":         true,
 		"Stand 04.02., gez. Brandl":        true,
 		"gez. Huber":                       true,
 		"Lista para el montaje del sábado": true,

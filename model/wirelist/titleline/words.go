@@ -35,7 +35,7 @@ var isPlain = set("the|a|an|one|my|this|that|each|every|other|same|first|second|
 
 // isPaper holds the words for what was done to a paper, which begin a remark of who did it or for whom.
 var isPaper = set("printed|drawn|typed|written|copied|checked|reviewed|updated|amended|corrected|prepared|sketched",
-	"scanned|saved|exported",
+	"scanned|saved|exported|built|assembled|gebaut|aufgebaut|construido|montado|costruito|montato|gebouwd|byggd|bygget|zbudowano",
 	"gedruckt|gez|gezeichnet|gepruft|gepr|geschrieben|abgeschrieben|aktualisiert|geandert|bearbeitet|bearb|ausgedruckt",
 	"imprime|dessine|verifie|ecrit|recopie|releve|corrige|modifie|impreso|dibujado|revisado|escrito|copiado|actualizado|corregido",
 	"stampato|disegnato|controllato|verificato|scritto|copiato|aggiornato|corretto|impresso|desenhado|conferido|atualizado",
@@ -44,6 +44,7 @@ var isPaper = set("printed|drawn|typed|written|copied|checked|reviewed|updated|a
 
 // isForWhom holds the words behind one of those: "printed for Nigel", "gez. von Brandl".
 var isForWhom = set("for|by|from|on|at|off|out|down|up|in|with|after|fur|von|am|aus|nach|pour|par|le|chez|d'apres|para",
+	"against|gegen|contre|contra|contro|tegen|mot|imod|proti",
 	"por|el|en|per|da|il|di|dal",
 	"voor|door|op|uit|for|af|av|til|till|fran|den|dla|przez|z|pro|dne|od|again|today|twice|and|late|last")
 
@@ -98,8 +99,9 @@ var isSmall = set("re|about|for|if|when|before|after|more|the|some|him|her|them|
 var isAll = set("all|every|alle|alles|tous|toutes|tout|todos|todas|todo|tutti|tutte|tutto|alla|allt|alt|wszystkie",
 	"vse|vsechny|kaikki|minden|sizes")
 
-// isUnit holds the units that it is said of.
-var isUnit = set("awg|ga|gauge|mm|mm2|mm²|qmm|mmq|sqmm|cm|m|inch|inches|ft|metres|meters")
+// isUnit holds the units that it is said of, and the words for wires.
+var isUnit = set("awg|ga|gauge|mm|mm2|mm²|qmm|mmq|sqmm|cm|m|inch|inches|ft|metres|meters",
+	"wire|wires|adern|leitungen|fils|cables|cavi|hilos|fios|draden|ledningar")
 
 // isVerb holds the verbs that make a sentence of a line.
 var isVerb = set("is|are|was|has|have|goes|ist|sind|est|sont|tiene|sono")

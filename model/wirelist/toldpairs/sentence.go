@@ -128,6 +128,7 @@ func links(w string) bool {
 		"med", "met", "com", "is", "are", "be", "must", "a", "an", "the", "one", "as", "form", "make", "share", "in", "run", "both", "of",
 		"wire", "wires", "together", "all", "up", "screened", "shielded", "sind", "ist", "bilden", "ein", "eine",
 		"einem", "einer", "das", "als",
+		"em", "um", "uma", "os", "fio", "fios", "sao", "formam", "vao", "como", "im", "le", "los", "las", "gli", "hilos", "fili",
 		"miteinander", "zusammen", "geschirmt", "sont", "forment", "une", "un", "ensemble", "son", "forman", "una", "uno", "juntos", "sono",
 		"formano", "insieme", "ar", "er", "ett", "et par", "zijn", "een", "samen", "ihop", "sammen", "adern", "ader", "fils", "fil":
 		return true

@@ -20,6 +20,8 @@ func TestWiresOfASentence(t *testing.T) {
 		{"W4 und W5 sind verdrillt", "W4,W5"},
 		{"W4 et W5 sont torsadés ensemble", "W4,W5"},
 		{"W4 y W5 forman un par trenzado", "W4,W5"},
+		{"W4 e W5 em par trançado.", "W4,W5"},
+		{"W4 e W5 não são par trançado", ""},
 		{"W4 and W5 are not twisted", ""},
 		{"W4 and W5 should be twisted", ""},
 		{"W4 and W5 run beside the twisted pair W6 and W7", ""},

@@ -174,7 +174,7 @@ func (g *Gauge) Cable(word string) bool {
 	case "twisted", "twist", "twisting", "twstd", "tw", "verdrillt", "verdrillen", "torsader", "trenzar", "twisten", "verdr", "torsade",
 		"torsadee", "torsades", "torsadees", "trenzado", "trenzada", "trenzados", "trenzadas", "intrecciato", "intrecciati",
 		"intrecciata", "krouceny", "kroucena", "kroucene", "skrecony", "skrecona", "skrecone", "tvinnad", "tvinnat", "snoet", "getwist",
-		"getwiste", "torcido", "torcida":
+		"getwiste", "torcido", "torcida", "torcidos", "trancado", "trancada", "trancados", "entrelacado", "entrelacados":
 		g.Twisted = true
 	case "tp", "utp", "twp":
 		g.Twisted, g.Conductors = true, max(g.Conductors, 2)

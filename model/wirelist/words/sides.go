@@ -2,6 +2,7 @@ package words
 
 import (
 	"slices"
+	"strings"
 
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/table"
@@ -30,4 +31,20 @@ func SideOfWall(head string) int {
 		}
 	}
 	return -1
+}
+
+// BeforeSide takes the word for a side off the end of a folded word of one piece with it: "motor" of "motorseite".
+func BeforeSide(w string) (of string, ok bool) {
+	const least = 2 // letters before it (no source)
+	for _, side := range []string{"seite", "seitig", "zijde", "kant", "sidan", "siden", "sida", "side"} {
+		if of, ok = strings.CutSuffix(w, side); ok && len(of) >= least {
+			return of, true
+		}
+	}
+	return "", false
+}
+
+// IsShortPlug reports whether a folded word is short for a connector, in a heading: "Cab side conn".
+func IsShortPlug(w string) bool {
+	return slices.Contains([]string{"conn", "con", "cn", "conec", "connr", "steckv", "stv", "conett"}, w)
 }
