@@ -19,7 +19,8 @@ func IsRemark(text string) bool {
 	}
 	first, behind := w[0], w[1:]
 	switch {
-	case isPaper[first] && len(behind) > 0 && (isForWhom[behind[0]] || strings.Contains(table.Fold(text), first+".") || isDated(behind)):
+	case isPaper[first] && len(behind) > 0 && !isThingBuilt[first+" "+behind[0]] &&
+		(isForWhom[behind[0]] || strings.Contains(table.Fold(text), first+".") || isDated(behind)):
 	case isDate[first] && isDated(behind):
 	case isRevision[first] && len(behind) > 0 && len(behind) < 3 && len(behind[0]) < 3:
 	case isList[first] && len(behind) > 1 && isUse[behind[0]] && !slices.ContainsFunc(w, IsPlug):

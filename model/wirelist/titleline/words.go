@@ -42,6 +42,9 @@ var isPaper = set("printed|drawn|typed|written|copied|checked|reviewed|updated|a
 	"afgedrukt|getekend|gecontroleerd|bijgewerkt|overgeschreven|utskriven|ritad|kontrollerad|uppdaterad|udskrevet|tegnet|tegnad|skrevet",
 	"opdateret|wydrukowano|narysowal|narysowano|sprawdzil|sprawdzono|vytisteno|nakreslil|zkontroloval|tulostettu|piirsi|tarkisti")
 
+// isThingBuilt holds those that begin the name of a thing: "built in radio".
+var isThingBuilt = set("built in|built up")
+
 // isForWhom holds the words behind one of those: "printed for Nigel", "gez. von Brandl".
 var isForWhom = set("for|by|from|on|at|off|out|down|up|in|with|after|fur|von|am|aus|nach|pour|par|le|chez|d'apres|para",
 	"against|gegen|contre|contra|contro|tegen|mot|imod|proti",
