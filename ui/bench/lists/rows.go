@@ -47,7 +47,10 @@ func rowsOf(in *importing) perRow {
 		twice: map[table.Place]bool{}}
 	seen := map[table.Place]bool{}
 	for i := range in.Found {
-		for _, r := range in.Found[i].All {
+		for k, r := range in.Found[i].All {
+			if isMade(&in.Found[i], k) {
+				continue
+			}
 			at := table.Place{File: in.Found[i].Place.File, Sheet: in.Found[i].Place.Sheet, Row: r.Line}
 			seen[at], p.twice[at] = true, seen[at]
 		}
@@ -99,14 +102,29 @@ func makeRows(in *importing, f *wirelist.Found, w int, ascii bool) []desk.Row {
 	for _, r := range f.Block.Head {
 		headed[r.Line] = true
 	}
+	for k, r := range f.All {
+		if isMade(f, k) {
+			headed[r.Line] = false
+		}
+	}
 	above := map[int]bool{}
 	for _, r := range f.Block.Titles {
 		above[r.Line] = true
 	}
-	for _, r := range f.All {
-		rows = append(rows, listRow(in, f, r, l, headed[r.Line], above[r.Line]))
+	for k, r := range f.All {
+		if !isMade(f, k) {
+			rows = append(rows, listRow(in, f, r, l, headed[r.Line], above[r.Line]))
+		}
 	}
 	return rows
+}
+
+// isMade reports whether a row is headings that the list does not have: the reader writes them above lines that it gives columns, on the
+// line of the first one.
+func isMade(f *wirelist.Found, k int) bool {
+	r := f.All[k]
+	return r.First && k+1 < len(f.All) && f.All[k+1].Line == r.Line &&
+		slices.ContainsFunc(f.Block.Head, func(h table.Row) bool { return h.Line == r.Line })
 }
 
 // listRow is one row of a table: Enter says that it is the headings, . leaves it out.

@@ -108,6 +108,21 @@ func TestRowsOfATable(t *testing.T) {
 	}
 }
 
+// Lines without headings are given some by the reader: those are no row of the list, and the first line becomes its wire.
+func TestRowsBelowMadeHeadings(t *testing.T) {
+	m := listed(t, "box.txt", "pump box TB1\n\nTB1-1  red 14awg  feed > PSU +\nTB1-2  blk 14awg  common > PSU -\n"+
+		"TB1-3  brn 18awg  low float > float switch 1\n")
+	openTable(t, m, 0)
+	for key, want := range map[string]string{"row 3": "TB1:1", "row 4": "TB1:2", "row 5": "TB1:3"} {
+		if r := row(t, m, key); !strings.Contains(r.Line(), want) || strings.HasSuffix(r.Line(), "headings") {
+			t.Errorf("%q", r.Line())
+		}
+	}
+	if r := row(t, m, "row 1"); !strings.HasSuffix(r.Line(), "above the table") {
+		t.Errorf("%q", r.Line())
+	}
+}
+
 // Words that no vocabulary has are the headings once a person says so, and their columns mean what a person says.
 func TestHeadingsByHand(t *testing.T) {
 	m := listed(t, "P1.csv", "Loom of the pump,,\nQx,Vz,Wk\n1,Feed,red\n2,Ground,black\n3,Pump,violet\n")
