@@ -26,8 +26,8 @@ const (
 // strands is another. "44/.012" is of inches, and no size.
 func Cut(text string) (size, made string) {
 	text = strings.TrimSpace(text)
-	if strings.IndexAny(text, "/x×X*") < 1 {
-		return "", ""
+	if strings.IndexAny(text, "/x×X*") < 1 || !hasDecimal(text) {
+		return "", "" // as nearly every text
 	}
 	for _, p := range parts(text) {
 		area := areaOf(p[1])
@@ -47,6 +47,16 @@ func Cut(text string) (size, made string) {
 		}
 	}
 	return "", ""
+}
+
+// hasDecimal reports whether a text has a number with decimals, which the thickness of a strand always is: "28/0.30", "32 x 0,2".
+func hasDecimal(text string) bool {
+	for i := 0; i+1 < len(text); i++ {
+		if (text[i] == '.' || text[i] == ',') && text[i+1] >= '0' && text[i+1] <= '9' {
+			return true
+		}
+	}
+	return false
 }
 
 // parts is each way in which a text could be a size and the strands beside it.
