@@ -19,7 +19,7 @@ func colourKey(im *draft.Importer, tables []table.Table) {
 			}
 			text := shape.RowText(r.Cells)
 			key := value.ReadColourKey(text)
-			if key == nil {
+			if key == nil && strings.Contains(text, "=") {
 				key = value.KeyOfLegend(r.Cells)
 			}
 			if key == nil {

@@ -38,8 +38,7 @@ var shelf = sync.OnceValues(catalogue.Default)
 // asked for that is not there. Then the harness is empty. Everything else is a finding
 // of the report, and the harness passes model.Harness.Check.
 func Import(tables []table.Table, opt draft.Options) (model.Harness, report.Report, error) {
-	im := &draft.Importer{Opt: opt, Cat: opt.Catalogue, ByKey: map[string]*draft.Term{}, WireIDs: map[string]bool{},
-		SpliceIDs: map[string]bool{}}
+	im := &draft.Importer{Opt: opt, Cat: opt.Catalogue, ByKey: map[string]*draft.Term{}, SpliceIDs: map[string]bool{}}
 	if im.Cat == nil {
 		cat, err := shelf()
 		if err != nil {
@@ -50,7 +49,7 @@ func Import(tables []table.Table, opt draft.Options) (model.Harness, report.Repo
 	im.Rep.States, im.Rep.Taken, im.Rep.Lengths = map[string]bool{}, map[string]bool{}, map[string]unit.Millimetre{}
 	im.Rep.Notes, im.Rep.Kept, im.Rep.Unsaid, im.Rep.Counted = map[string][]string{}, map[string]bool{}, map[string]bool{},
 		map[string]bool{}
-	im.Rep.Numbered, im.Rep.Rows = map[string]bool{}, map[string][]table.Place{}
+	im.Rep.Numbered = map[string]bool{}
 	im.Rep.Fuses, im.Rep.Cables, im.Rep.Kinds = map[string]string{}, map[string]string{}, map[string]string{}
 	defaults(im)
 	tables, err := chosen(tables, opt.Sheets)
@@ -97,6 +96,7 @@ func Import(tables []table.Table, opt draft.Options) (model.Harness, report.Repo
 	join.Terminations(im)
 	join.Tree(im)
 	join.Judge(im)
+	im.Rep.Rows = make(map[string][]table.Place, len(im.Items))
 	for _, it := range im.Items {
 		if it.Wire >= 0 {
 			im.Rep.Rows[im.H.Wires[it.Wire].ID] = slices.Concat([]table.Place{it.Place}, it.Again, told[it.Place])

@@ -77,9 +77,9 @@ type cell struct {
 // Run enters what a person should look at. words are the headings that are known.
 func Run(im *draft.Importer, words map[string]name.Meaning, lists []table.Table, tables []Table) {
 	a := &auditor{im: im, words: words, sheets: map[[2]string]int{}, rowsOf: make(map[place]*rowMade, len(im.Items)),
-		units: map[string]int{}, feeds: map[string]int{}, seen: map[string]*look{}, kinds: map[string]kind{}, told: map[cell]bool{},
-		names: map[*draft.Term][]string{},
-		same:  map[pair]bool{}, freePins: map[cell]bool{}}
+		units: map[string]int{}, feeds: map[string]int{}, seen: map[string]*look{}, kinds: make(map[string]kind, len(im.Items)),
+		told: map[cell]bool{}, names: map[*draft.Term][]string{},
+		same: map[pair]bool{}, freePins: map[cell]bool{}}
 	for _, it := range im.Items {
 		if it.Wire < 0 {
 			continue

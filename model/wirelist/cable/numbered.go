@@ -17,6 +17,9 @@ type OfNote struct {
 // Numbered reads a note that says how the cable of its wire is made and which of the list's cables it is: "shielded triple, cable 1",
 // "screened cable W7, to the mast".
 func Numbered(note string) (c OfNote) {
+	if !mayNumber(note) {
+		return OfNote{}
+	}
 	for _, piece := range strings.FieldsFunc(note, func(r rune) bool { return strings.ContainsRune(",;()", r) }) {
 		piece = strings.TrimSpace(piece)
 		front, of, n := cutNumbered(piece)
@@ -45,12 +48,29 @@ func Numbered(note string) (c OfNote) {
 	return c
 }
 
+// mayNumber reports whether a note has a number, or a letter, behind what may call a cable.
+func mayNumber(note string) bool {
+	for w := range strings.FieldsFuncSeq(note, func(r rune) bool { return r == ' ' || r == ',' || r == ';' || r == '(' }) {
+		if w = bare(w); isCableWord(w) || pairWord(w) {
+			return true
+		}
+	}
+	return false
+}
+
+// isCableWord reports whether a folded word calls a cable.
+func isCableWord(w string) bool {
+	switch w {
+	case "cable", "kabel", "cavo", "przewod":
+		return true
+	}
+	return false
+}
+
 // cutNumbered parts "screened cable 2" in what stands before the cable, the cable and its number.
 func cutNumbered(piece string) (front, called, number string) {
 	words := strings.Fields(piece)
-	at := slices.IndexFunc(words, func(w string) bool {
-		return slices.Contains([]string{"cable", "kabel", "cavo", "przewod"}, bare(w))
-	})
+	at := slices.IndexFunc(words, func(w string) bool { return isCableWord(bare(w)) })
 	last := len(words) - 1
 	if last > 0 && isPairCalled(words[last]) && pairWord(words[last-1]) { // "shielded pair SP1"
 		return strings.Join(words[:last-1], " "), words[last], words[last]

@@ -49,7 +49,7 @@ func ReadWith(note string) (p With) {
 
 // ReadBeside reads a note that names its own wire among those that are made up together, "W1/W2 twisted", "twisted pair 101 + 102".
 func ReadBeside(note, own string) (p With) {
-	if own == "" || !strings.ContainsAny(own, "0123456789") {
+	if own == "" || !value.HasDigit(own) || !strings.Contains(note, own) {
 		return With{}
 	}
 	var rest []string

@@ -1,6 +1,7 @@
 package endpins
 
 import (
+	"iter"
 	"strings"
 
 	"contralay/model/wirelist/arrow"
@@ -17,6 +18,14 @@ func partSigned(im *draft.Importer) {
 		device, pad string
 	}
 	var all []place
+	for e := range openEnds(im) {
+		if device, pad := cutSigned(e.Text); e.Pin == "" && pad != "" {
+			all = append(all, place{e, device, pad})
+		}
+	}
+	if len(all) == 0 {
+		return // as in most lists
+	}
 	places, known := map[string]map[string]bool{}, map[string]bool{}
 	add := func(device, pad string) {
 		if places[device] == nil {
@@ -25,21 +34,30 @@ func partSigned(im *draft.Importer) {
 		places[device][pad] = true
 		known[device] = known[device] || arrow.IsPad(pad) || pads.IsChipPad(pad)
 	}
-	for _, it := range im.Items {
-		for _, e := range []*draft.End{&it.From, &it.To} {
-			switch device, pad := cutSigned(e.Text); {
-			case e.Term != nil || e.Text == "":
-			case e.Pin != "":
-				add(name.Key(e.Text), e.Pin)
-			case pad != "":
-				add(name.Key(device), pad)
-				all = append(all, place{e, device, pad})
-			}
+	for e := range openEnds(im) {
+		if e.Pin != "" {
+			add(name.Key(e.Text), e.Pin)
 		}
+	}
+	for _, p := range all {
+		add(name.Key(p.device), p.pad)
 	}
 	for _, p := range all {
 		if k := name.Key(p.device); known[k] && len(places[k]) > 1 {
 			p.end.Text, p.end.Pin = p.device, p.pad
+		}
+	}
+}
+
+// openEnds are the ends with a text that are no termination yet.
+func openEnds(im *draft.Importer) iter.Seq[*draft.End] {
+	return func(yield func(*draft.End) bool) {
+		for _, it := range im.Items {
+			for _, e := range []*draft.End{&it.From, &it.To} {
+				if e.Term == nil && e.Text != "" && !yield(e) {
+					return
+				}
+			}
 		}
 	}
 }

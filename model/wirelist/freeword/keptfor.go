@@ -39,7 +39,10 @@ var spareFor = [...]string{
 
 // IsKeptFor reports whether a folded text says that a cavity is kept, and for what.
 func IsKeptFor(folded string) bool {
-	return begins(folded, keptFor[:]) || isFinnishFor(folded) ||
+	if strings.IndexByte(folded, ' ') < 0 {
+		return false
+	}
+	return begins(folded, &leadsOfKept) || isFinnishFor(folded) ||
 		slices.ContainsFunc(keptBehind[:], func(w string) bool { return len(folded) > len(w)+1 && strings.HasSuffix(folded, w) })
 }
 
@@ -54,13 +57,20 @@ func isFinnishFor(folded string) bool {
 }
 
 // IsSpareFor reports whether a folded text says that something is a spare, and for what.
-func IsSpareFor(folded string) bool { return begins(folded, spareFor[:]) }
+func IsSpareFor(folded string) bool { return begins(folded, &leadsOfSpare) }
 
-func begins(folded string, leads []string) bool {
-	for _, lead := range leads {
-		if len(folded) > 0 && folded[0] == lead[0] && strings.HasPrefix(folded, lead) {
-			return true
-		}
+// byFirst holds words by the first byte of each, so that a text is compared with few of them.
+type byFirst [256][]string
+
+var leadsOfKept, leadsOfSpare = sorted(keptFor[:]), sorted(spareFor[:])
+
+func sorted(words []string) (all byFirst) {
+	for _, w := range words {
+		all[w[0]] = append(all[w[0]], w)
 	}
-	return false
+	return all
+}
+
+func begins(folded string, leads *byFirst) bool {
+	return folded != "" && slices.ContainsFunc(leads[folded[0]], func(lead string) bool { return strings.HasPrefix(folded, lead) })
 }

@@ -16,12 +16,13 @@ import (
 // of its own takes the next number that no other has; of two with one id the second
 // takes a number behind it.
 func Wires(im *draft.Importer) {
-	taken := map[string]bool{}
+	taken := make(map[string]bool, len(im.Items))
 	for _, it := range im.Items {
 		taken[it.OwnID] = true
 	}
 	next, nth := 1, map[string]int{}
-	seen := map[string]table.Place{}
+	seen := make(map[string]table.Place, len(im.Items))
+	im.WireIDs = make(map[string]bool, len(im.Items))
 	numbered, unnamed := 0, table.Place{}
 	im.H.Wires = make([]model.Wire, 0, len(im.Items))
 	for _, it := range im.Items {

@@ -5,6 +5,9 @@ import "strings"
 // saysReserved reports whether a text is a word for reserved and what for, with nothing between: "reserviert Ladedruck", "réservé
 // launch". The accent counts: "reserve pump" is a pump. From memory, no source.
 func saysReserved(cell string) bool {
+	if strings.IndexByte(cell, ' ') < 0 {
+		return false
+	}
 	cell = strings.Trim(cell, " .:()[]*")
 	if !BeginsWith(cell, "", "rgzv") {
 		return false

@@ -34,12 +34,13 @@ func stateOf(cell, f string) State {
 	if isKeptFor(f) || saysReserved(cell) {
 		return Reserved
 	}
-	if !strings.ContainsAny(f, "()[];,:") && !strings.Contains(f, " - ") && !strings.Contains(f, " / ") {
+	f = strings.ReplaceAll(strings.ReplaceAll(f, " - ", ";"), " / ", ";")
+	if strings.IndexFunc(f, partsPhrases) < 0 {
 		return Used
 	}
-	most := Used
-	for k, piece := range strings.FieldsFunc(strings.ReplaceAll(strings.ReplaceAll(f, " - ", ";"), " / ", ";"),
-		func(r rune) bool { return strings.ContainsRune("()[];,:", r) }) {
+	most, k := Used, -1
+	for piece := range strings.FieldsFuncSeq(f, partsPhrases) { // most texts are known by their first piece
+		k++
 		switch s := stateWord(piece); {
 		case (s == Spare || s == Reserved) && k == 0:
 			return s // "spare, coiled behind the panel", "reserved, second pump"
@@ -50,6 +51,15 @@ func stateOf(cell, f string) State {
 		}
 	}
 	return most
+}
+
+// partsPhrases reports whether a sign stands between two phrases.
+func partsPhrases(r rune) bool {
+	switch r {
+	case '(', ')', '[', ']', ';', ',', ':':
+		return true
+	}
+	return false
 }
 
 // bareWord is a cell folded, without the signs round it.

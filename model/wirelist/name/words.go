@@ -3,6 +3,7 @@ package name
 import (
 	"strings"
 	"unicode"
+	"unicode/utf8"
 
 	"contralay/model/wirelist/value"
 )
@@ -10,6 +11,12 @@ import (
 // Words parts a heading into words of letters and digits, "#" and marks left out.
 func Words(s string) []string {
 	s = strings.ReplaceAll(strings.ReplaceAll(s, "²", "2"), "mm^2", "mm2")
+	if s == "p/n" {
+		return []string{"p/n"}
+	}
+	if s != "" && value.IsLetter(s[0]) && s[0] < utf8.RuneSelf && s[len(s)-1] < utf8.RuneSelf {
+		return lettersAndDigits(s) // most of them
+	}
 	if strings.Trim(s, " .:") == "#" {
 		return []string{"#"}
 	}
@@ -19,9 +26,11 @@ func Words(s string) []string {
 	if strings.Trim(s, " -–—=→⇒➔➜>") == "" && strings.ContainsAny(s, "→⇒➔➜>") {
 		return []string{"to"} // an arrow heads where the wires go
 	}
-	if s == "p/n" {
-		return []string{"p/n"}
-	}
+	return lettersAndDigits(s)
+}
+
+// lettersAndDigits are the words of a text, all signs left out.
+func lettersAndDigits(s string) []string {
 	all := make([]string, 0, 4)
 	from := -1
 	for i, r := range s {

@@ -3,6 +3,7 @@ package squareword
 
 import (
 	"strings"
+	"unicode/utf8"
 
 	"contralay/model/wirelist/table"
 )
@@ -15,7 +16,7 @@ func Plain(text string) string {
 	if found && num != "" && isDigit(num[len(num)-1]) {
 		return num + " mm²" + after
 	}
-	if found || !strings.ContainsAny(text, "qQkKnNrRвК") || strings.IndexFunc(text, func(r rune) bool { return r >= '0' && r <= '9' }) < 0 {
+	if found || !mayHold(text) {
 		return text
 	}
 	all := strings.Fields(text)
@@ -37,6 +38,22 @@ func Plain(text string) string {
 		}
 	}
 	return text
+}
+
+// mayHold reports whether a text has a number with a letter behind it that a word for mm² or for a millimetre begins with, which few do.
+func mayHold(text string) bool {
+	for i := 1; i < len(text); i++ {
+		if !isDigit(text[i-1]) || isDigit(text[i]) {
+			continue
+		}
+		for i < len(text) && strings.IndexByte(" .,-", text[i]) >= 0 {
+			i++
+		}
+		if i < len(text) && (begins[text[i]] || text[i] >= utf8.RuneSelf) {
+			return true
+		}
+	}
+	return false
 }
 
 // Whole is Plain of a cell that says a size and nothing else: "4er" is 4 mm² there.

@@ -18,6 +18,18 @@ var mm = set("mm|mms|millimeter|millimeters|millimetre|millimetres|milimetro|mil
 // joins holds the words between a millimetre and the word for its square: "4 mm au carré".
 var joins = set("au|al|ao|im")
 
+// begins holds the first bytes of all of them, large and small, and of the ending of "1,5er"; what is beyond ASCII may fold to any.
+var begins = func() (all [256]bool) {
+	for _, words := range []map[string]bool{plain, doubtful, mm, {"er": true}} {
+		for w := range words {
+			for _, first := range []string{w, strings.ToUpper(w)} {
+				all[first[0]] = true
+			}
+		}
+	}
+	return all
+}()
+
 // set makes a look-up of words set off by strokes.
 func set(lines ...string) map[string]bool {
 	all := map[string]bool{}

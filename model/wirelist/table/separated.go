@@ -22,7 +22,7 @@ func readSeparated(name, text string, l Limits) ([]Table, error) {
 
 // readParted reads such a text, of which the sign and the number of the first line are known.
 func readParted(name, text string, sep byte, line int, l Limits) ([]Table, error) {
-	t := Table{File: name, Comma: sep != ','}
+	t := Table{File: name, Comma: sep != ',', Rows: make([]Row, 0, min(strings.Count(text, "\n")+1, l.Rows))}
 	count := counter{l: l}
 	wide := 0 // of the row before
 	for text != "" {

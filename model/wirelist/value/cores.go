@@ -9,9 +9,12 @@ func earthedCores(text string) (as string, ok bool) {
 	for n < len(text) && n < 3 && text[n] >= '0' && text[n] <= '9' {
 		n++
 	}
+	if n == 0 || n > 2 {
+		return "", false
+	}
 	rest, g := strings.CutPrefix(strings.ToLower(strings.TrimLeft(text[n:], " ")), "g")
 	rest = strings.TrimLeft(rest, " ")
-	if n == 0 || n > 2 || !g || rest == "" || rest[0] < '0' || rest[0] > '9' {
+	if !g || rest == "" || rest[0] < '0' || rest[0] > '9' {
 		return "", false
 	}
 	return text[:n] + "x" + rest, true

@@ -3,7 +3,6 @@ package value
 import (
 	"strconv"
 	"strings"
-	"unicode"
 
 	"contralay/model/catalogue"
 	"contralay/model/wirelist/squareword"
@@ -45,7 +44,8 @@ func ParseGauge(text string, bare Bare, mark Mark) (g Gauge, ok bool) {
 	if g, ok := parsePart(text); ok {
 		return g, true
 	}
-	if size, _ := strands.Cut(squareword.Plain(text)); size != "" {
+	text = squareword.Plain(text)
+	if size, _ := strands.Cut(text); size != "" {
 		text = size
 	}
 	if as, ok := earthedCores(text); ok {
@@ -70,7 +70,7 @@ func ParseGauge(text string, bare Bare, mark Mark) (g Gauge, ok bool) {
 		return g, true
 	}
 	var in room
-	all := scan(in[:0], table.Fold(squareword.Plain(text)))
+	all := scan(in[:0], table.Fold(text))
 	size, metric, awg := "", false, false
 	for i := 0; i < len(all); i++ {
 		t := all[i]
@@ -253,8 +253,8 @@ func parsePart(text string) (g Gauge, ok bool) {
 // with a thin wall has in German lists (from memory, not verified); TXL, GXL and SXL are walls
 // of SAE J1128.
 func CutSpec(text string) (spec Gauge, rest string) {
-	if strings.IndexFunc(text, unicode.IsLetter) < 0 && !strings.Contains(text, "/") {
-		return Gauge{}, text // no part number and none of the words
+	if !mayNameSpec(text) {
+		return Gauge{}, text // as most texts
 	}
 	var left []string
 	words := strings.Fields(text)
@@ -274,22 +274,46 @@ func CutSpec(text string) (spec Gauge, rest string) {
 	return spec, strings.Join(left, " ")
 }
 
+// mayNameSpec reports whether one of the words of a text can be a part number, or one that a specification begins with.
+func mayNameSpec(text string) bool {
+	if strings.IndexByte(text, '/') >= 0 {
+		return true
+	}
+	for w := range strings.FieldsSeq(text) {
+		first := plainWord(w)
+		if first == "iso" || first == "sae" {
+			return true
+		}
+		if _, n := specAlone(first); n > 0 {
+			return true
+		}
+	}
+	return false
+}
+
 // MetricSpec is the specification of mm² wires that state none.
 const MetricSpec = "ISO 6722 thin"
 
 // specNamed is the specification of the catalogue that some words begin with, by its name there
 // or by the one word that lists have for it, and how many of the words name it; 0 where none do.
 func specNamed(words []string) (name string, n int) {
-	plain := func(w string) string { return table.Fold(strings.Trim(w, ",;()")) }
-	first := plain(words[0])
+	first := plainWord(words[0])
 	if len(words) >= 3 && (first == "iso" || first == "sae") {
-		whole := first + " " + plain(words[1]) + " " + plain(words[2])
+		whole := first + " " + plainWord(words[1]) + " " + plainWord(words[2])
 		for _, name := range []string{MetricSpec, "SAE J1128 TXL", "SAE J1128 GXL", "SAE J1128 SXL"} {
 			if whole == table.Fold(name) {
 				return name, 3
 			}
 		}
 	}
+	return specAlone(first)
+}
+
+// plainWord is a word folded, without the signs round it.
+func plainWord(w string) string { return table.Fold(strings.Trim(w, ",;()")) }
+
+// specAlone is the specification that one folded word names; n is 0 where it names none.
+func specAlone(first string) (name string, n int) {
 	switch first {
 	case "flry", "flry-a", "flry-b", "flrya", "flryb":
 		return MetricSpec, 1
