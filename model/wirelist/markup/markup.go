@@ -8,6 +8,7 @@ type Row struct {
 	Cells []string
 	First bool // a table begins here
 	Head  bool // it is the headings, as the language says
+	Made  bool // headings that the text does not have
 	Prose bool // a text: Cells has it alone
 	Level int  // of such a text that is a heading, from 1
 }
@@ -40,6 +41,7 @@ func formats() []format {
 		{"{|", "{|", mediaWiki}, {"|===", "|===", asciiDoc}, {",===", ",===", asciiDoc}, {".. ", "::", directive}, {"+-", "+-", gridTable},
 		{"+=", "+=", gridTable}, {"==", "==", simpleTable}, {"||", "||", barred}, {"|_.", "|_.", barred}, {"|=", "|=", barred},
 		{"^ ", "^ ", barred}, {"-+-", "|", barred},
+		{"--", "--", shafts}, {"──", "──", shafts}, {"==", "==", shafts},
 	}
 }
 

@@ -72,6 +72,8 @@ var samples = []struct {
 		[]string{"#1: Pin|Lamp|Hue", "2: 1|red|", "3: 2|minus|blue", "4: 3|minus|grey"}},
 	{"roofs", "^ Pin ^ Lamp ^\n| 1 | red |\n| 2 | ::: |\n", []string{"#1: Pin|Lamp", "2: 1|red", "3: 2|red"}},
 	{"equality signs", "|=Pin|=Lamp|\n|1|red|\n", []string{"#1: Pin|Lamp", "2: 1|red"}},
+	{"shafts", "A 1 ---red, 20 AWG---> B 2   long\n\nA 2 <-- 0.5 mm2 -- B 3\n",
+		[]string{"#1: From|Wire|Size|To|Notes", "1: A 1|red|20 AWG|B 2|long", "3: B 3||0.5 mm2|A 2|"}},
 	{"tags in one line", "<table><tr><th>Pin<th>Lamp<tr><td>1<td>&#x1F7E5; red<tr><td>2<td>a &lt; b</table><p>End</p>",
 		[]string{"#1: Pin|Lamp", "1: 1|🟥 red", "1: 2|a < b", "-1: End"}},
 	{"tags on lines", "<TABLE\n border=1>\n<!-- <tr><td>x -->\n<tr>\n<th colspan=3>Lid\n" +
@@ -95,6 +97,7 @@ func TestNoTable(t *testing.T) {
 		"a,b\n1,2\n", "| Pin | Lamp |\n|---|---|\n| 1 | red |\n", "a||b\n1||2\n", "Box <-> lid, 5 < 6, <1 A\n" +
 			"", "+------+\n| LAMP |\n+------+\n",
 		"Lid\n===\n\ntext\n", "== a ==\n", "x = y == z\n", "Pin  Lamp\n===  ====\n1    red\n", "|1|2|\n",
+		"Take it -- the long one -- and go.\nOr -- the short one -- do not.\n", "a --> b\nc --> d\n",
 	} {
 		if got, ok := Read(text); ok && len(got.Tables) > 0 {
 			t.Errorf("%q: %+v", text, got)

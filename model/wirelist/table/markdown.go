@@ -175,7 +175,7 @@ func fenced(name string, lines []string, at int, l Limits) []Row {
 	rows := all[0].Rows
 	for i := range rows {
 		rows[i].Line += at
-		rows[i].First = i == 0
+		rows[i].First, rows[i].Apart = i == 0, i == 0
 	}
 	return rows
 }

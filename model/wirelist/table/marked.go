@@ -23,7 +23,7 @@ func markedUp(name, text string, l Limits) (string, map[int]setIn, error) {
 	for at, of := range t.Tables {
 		in := setIn{n: of.Lines}
 		for _, r := range of.Rows {
-			row := Row{Line: r.Line, First: r.First, Apart: r.First, Ruled: r.Head, Prose: r.Prose, Level: r.Level}
+			row := Row{Line: r.Line, First: r.First, Apart: r.First, Ruled: r.Head, Made: r.Made, Prose: r.Prose, Level: r.Level}
 			for _, c := range r.Cells {
 				if len(c) > l.CellBytes {
 					return "", nil, &Error{Place{File: name, Row: r.Line}, fmt.Sprintf("has a cell of %d bytes", len(c)),
