@@ -113,7 +113,7 @@ func separator(text string) byte {
 	for _, sep := range []byte{';', '\t', ',', '|', '^', '~'} {
 		on := map[int]int{}
 		for _, l := range lines {
-			if n := outside(l, sep); n > 0 {
+			if n := outside(l, sep); n > 0 && !strings.HasPrefix(l, "# ") { // a remark
 				on[n]++
 			}
 		}
@@ -128,6 +128,11 @@ func separator(text string) byte {
 	best := slices.MaxFunc(all, func(a, b tally) int {
 		return cmp.Or(cmp.Compare(a.lines, b.lines), cmp.Compare(a.each, b.each))
 	})
+	for _, t := range all { // a sign once in each line may stand within its cells, "96,40"
+		if best.each == 1 && t.each > 2 && 5*t.lines >= 4*best.lines {
+			best = t
+		}
+	}
 	if best.lines == 0 {
 		return ','
 	}

@@ -107,6 +107,9 @@ func ParseColour(text, lang string) (Colour, bool) {
 	if HasDigit(text) && hasLetter(text) {
 		return nil, false // neither a code of digits nor words
 	}
+	if c, is, ok := signed(text, lang); is {
+		return c, ok
+	}
 	if c, ok := twoLanguages(text, lang); ok {
 		return c, true
 	}

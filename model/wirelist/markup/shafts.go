@@ -1,0 +1,140 @@
+package markup
+
+import (
+	"slices"
+	"strings"
+	"unicode"
+)
+
+// Wires that are drawn, a line each, with what they are within the shaft of the arrow. They become a table with headings that the text does
+// not have.
+//
+//	BOX 5V  ---- red 20awg ----> LAMP +    long one
+//	BOX D2  <--- white --------- KEY 1
+//	BOX GND --blk-- KEY 2
+
+// leastShafts is how many such lines stand together where that is no chance (no source).
+const leastShafts = 2
+
+func shafts(t *reader, i int) (rows []Row, n int) {
+	var lines [][]string
+	last, at := -1, []int(nil)
+	for k := i; k < len(t.lines) && k <= i+last+2; k++ {
+		if strings.TrimSpace(t.lines[k]) == "" {
+			continue
+		}
+		parts := shaft(t.lines[k])
+		if parts == nil {
+			break
+		}
+		lines, at, last = append(lines, parts), append(at, k+1), k-i
+	}
+	if len(lines) < leastShafts {
+		return nil, 0
+	}
+	rows = append(rows, Row{Line: at[0], Cells: []string{"From", "Wire", "Size", "To", "Notes"}, First: true, Head: true, Made: true})
+	for k, l := range lines {
+		rows = append(rows, Row{Line: at[k], Cells: l})
+	}
+	for c := 4; c >= 0; c-- { // what no line says is no column
+		if !slices.ContainsFunc(rows[1:], func(r Row) bool { return r.Cells[c] != "" }) {
+			for k := range rows {
+				rows[k].Cells = slices.Delete(rows[k].Cells, c, c+1)
+			}
+		}
+	}
+	return rows, last + 1
+}
+
+// shaft parts a line at its arrow: the end that it comes from, what stands in its shaft without its size, the size, the end it goes to,
+// and what stands behind a gap; nil where it draws none with a text in its shaft.
+func shaft(line string) []string {
+	given := strings.TrimSpace(line)
+	near, rest, back := cutShaft(strings.TrimLeft(line, " \t-*•"))
+	label, far, _ := cutShaft(rest)
+	label = strings.Trim(label, " ()[]|")
+	if near = strings.TrimSpace(near); near == "" || label == "" || far == "" || len(label) > mostLabel ||
+		strings.IndexFunc(label, unicode.IsLetter) < 0 || strings.Contains(near, "  ") || strings.ContainsAny(near, "|`") {
+		return nil
+	}
+	if _, more, _ := cutShaft(far); more != "" || len(strings.Fields(near)) > mostWords || !draws(given) {
+		return nil // a chain of them, or a sentence
+	}
+	cells := strings.FieldsFunc(strings.ReplaceAll(strings.TrimSpace(far), "  ", "\t"), func(r rune) bool { return r == '\t' })
+	if len(cells) == 0 {
+		return nil
+	}
+	word, size := cutSize(label)
+	from, to := near, strings.TrimSpace(cells[0])
+	if back {
+		from, to = to, from
+	}
+	return []string{from, word, size, to, strings.Join(strings.Fields(strings.Join(cells[1:], " ")), " ")}
+}
+
+// mostLabel is how long a text in a shaft is at the most, in bytes; mostWords how many words the end before it has (no source).
+const (
+	mostLabel = 32
+	mostWords = 4
+)
+
+// draws reports whether a line draws an arrow or a long stroke: two dashes round some words are those of a sentence.
+func draws(line string) bool {
+	return strings.ContainsAny(line, "<>▶►→←◀◄") || strings.Contains(line, "---") || strings.Contains(line, "===") ||
+		strings.Contains(line, "──")
+}
+
+// cutSize cuts a size with its unit off a text, "red 20awg", "1.5 mm² blue".
+func cutSize(label string) (rest, size string) {
+	words := strings.FieldsFunc(label, func(r rune) bool { return r == ' ' || r == ',' || r == ';' })
+	for k, w := range words {
+		n := 1
+		number := strings.TrimLeft(strings.ToLower(w), "#awg0123456789.")
+		switch {
+		case !strings.ContainsAny(w, "0123456789"):
+			continue
+		case number == "" && (strings.ContainsAny(w, "#gG")):
+		case isSquare(number):
+		case number == "" && k+1 < len(words) && (isSquare(strings.ToLower(words[k+1])) || strings.EqualFold(words[k+1], "awg") ||
+			strings.EqualFold(words[k+1], "ga")):
+			n = 2
+		default:
+			continue
+		}
+		return strings.Join(append(slices.Clone(words[:k]), words[k+n:]...), " "), strings.Join(words[k:k+n], " ")
+	}
+	return label, ""
+}
+
+// isSquare reports whether a text is a unit of sections.
+func isSquare(unit string) bool {
+	switch unit {
+	case "mm²", "mm2", "mm^2", "sqmm", "qmm", "mmq":
+		return true
+	}
+	return false
+}
+
+// cutShaft cuts a text at the first piece of a shaft: two or more of its signs, or one and a head. back: its head is at its front.
+func cutShaft(s string) (before, behind string, back bool) {
+	const signs = "-=─━—–~"
+	const heads = "<>▶►→←◀◄"
+	for k, r := range s {
+		if !strings.ContainsRune(signs, r) && !strings.ContainsRune(heads, r) {
+			continue
+		}
+		end, n, head := k, 0, false
+		for j, q := range s[k:] {
+			if end = k + j; !strings.ContainsRune(signs, q) && !strings.ContainsRune(heads, q) {
+				break
+			}
+			n++
+			head = head || strings.ContainsRune(heads, q)
+			end = len(s)
+		}
+		if n > 1 || n == 1 && (r == '→' || r == '←') {
+			return s[:k], s[end:], head && strings.ContainsRune("<←◀◄", r)
+		}
+	}
+	return s, "", false
+}
