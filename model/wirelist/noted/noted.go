@@ -19,6 +19,9 @@ func Rows(h shape.Headings, t *table.Table) (rows, left []table.Row) {
 	n.boxes()
 	n.struck()
 	n.heads()
+	n.letters()
+	n.squares()
+	n.signs()
 	n.remarks()
 	n.behind()
 	return n.rows, left
