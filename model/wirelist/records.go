@@ -8,6 +8,7 @@ import (
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/jotted"
 	"contralay/model/wirelist/leaders"
+	"contralay/model/wirelist/noted"
 	"contralay/model/wirelist/record"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
@@ -22,6 +23,7 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 		t.Rows = jotted.Rows(h, t)
 		t.Rows = jotted.Inline(h, t)
 		t.Rows = leaders.Rows(h, t)
+		t.Rows = withoutSketches(im, h, t)
 		rows, lines := record.Rows(h, t)
 		if len(lines) == 0 {
 			continue
@@ -39,6 +41,15 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 		}
 	}
 	return out, told
+}
+
+// withoutSketches writes the lines of notes as they are read, and says which of them draw the face of a plug.
+func withoutSketches(im *draft.Importer, h shape.Headings, t *table.Table) []table.Row {
+	rows, left := noted.Rows(h, t)
+	for _, r := range left {
+		im.Say(report.Note, "sketch of a plug", table.Place{File: t.File, Sheet: t.Sheet, Row: r.Line}, shape.RowText(r.Cells), "left out")
+	}
+	return rows
 }
 
 // tellLines adds the lines below the first of each table on its side, which each of its rows is made of.

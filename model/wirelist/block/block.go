@@ -81,6 +81,7 @@ func Find(h shape.Headings, t table.Table) (all []Block, over []table.Row) {
 			more[i].Mark = mark
 			more[i].Rows = sections(h, &more[i])
 			if b := &more[i]; len(b.Head) == 1 && !b.Grid {
+				b.Head[0], b.Rows = titled.CableBetween(slices.Concat(b.Path, b.Titles), b.Head[0], b.Rows)
 				b.Head[0], b.Rows = cableheads.Spread(h, slices.Concat(b.Path, b.Titles), b.Head[0], b.Rows, mark)
 				b.Head[0], b.Rows, _ = cablelines.Spread(h, b.Head[0], b.Rows, mark)
 				b.Head[0], b.Rows, _ = corecells.Spread(h, b.Head[0], b.Rows)

@@ -147,7 +147,7 @@ func (f *finder) pad(end string) (device, pad string) {
 	if at > 0 && strings.Contains("+ - −", end[at+1:]) { // "Battery +"
 		return end[:at], strings.ReplaceAll(end[at+1:], "−", "-")
 	}
-	if at < 0 || len(end)-at > 9 || strings.Trim(end[at+1:], "0123456789") == "" {
+	if at < 0 || len(end)-at > 9 || strings.Trim(end[at+1:], "0123456789") == "" || name.IsDeviceWord(table.Fold(end[at+1:])) {
 		return end, "" // all ends together tell whether a number is a pad
 	}
 	if of := f.heads()[end[:at+1]]; !of.several && (of.first == "" || of.first == end) {

@@ -20,6 +20,24 @@ func IsDeviceWord(w string) bool {
 	return false
 }
 
+// PinWordBehind is the last of the words of a heading, and "output" where it is short for that behind a unit that switches loads: "PDM
+// out".
+func PinWordBehind(w []string) string {
+	last := w[len(w)-1]
+	if last != "out" || len(w) < 2 {
+		return last
+	}
+	switch of := w[len(w)-2]; of {
+	case "box", "board", "module", "controller", "unit", "block", "relay", "fuse", "fusebox", "driver":
+		return "output"
+	default:
+		if IsUnit(of) {
+			return "output"
+		}
+	}
+	return last
+}
+
 // SaysDevicePin reports whether a heading is of the cavities of devices that the cells themselves name, "Device pin".
 func SaysDevicePin(head string) bool {
 	w := Words(table.Fold(head))

@@ -37,11 +37,20 @@ func SpokenConnector(text string) string {
 			return next // also behind "one connector, J1, with 12 pins"
 		case comma:
 		case len(next) == 1 && (next[0] >= 'A' && next[0] <= 'Z' || next[0] >= '0' && next[0] <= '9') && next != "A" ||
-			next == "A" && (i+2 == len(all) || !strings.HasSuffix(all[i+1], "A")): // "plug A long way off"
+			next == "A" && (i+2 == len(all) || !strings.HasSuffix(all[i+1], "A") || isVerb(table.Fold(all[i+2]))): // "plug A long way off"
 			return strings.Trim(all[i], "\"'(*_") + " " + next
 		}
 	}
 	return ""
+}
+
+// isVerb reports whether a folded word says something of the plug before it.
+func isVerb(w string) bool {
+	switch w {
+	case "is", "has", "was", "looks", "goes", "sits", "ist", "hat", "est", "es", "tiene":
+		return true
+	}
+	return false
 }
 
 // isPlainAdjective reports whether a word says which of several plugs is meant, and not how it is called.

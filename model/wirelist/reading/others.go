@@ -32,7 +32,7 @@ func (l *look) others() []Reading {
 	says := map[string]string{"parts": "a list of parts", "distances": "distances between places", "fuses": "a table of fuses",
 		"counts": "a table of counts", "figures": "a table of figures", "changes": "a table of changes"}[of]
 	score := 0.3
-	if n := len(l.Src.Head); of == "changes" && n > 0 && signoff.IsRevisionHead(l.Src.Head[n-1]) {
+	if n := len(l.Src.Head); of == "changes" && n > 0 && signoff.IsRevisionHead(l.Src.Head[n-1]) && !l.TellsWires() {
 		score = 2
 	}
 	known := 0

@@ -21,7 +21,8 @@ func titlesOf(im *draft.Importer, b *shape.Block, here func(int) table.Place) (t
 	for _, r := range b.Titles {
 		if n, first := r.Filled(); n == 2 && (strings.HasSuffix(first, ":") || name.ConnectorName(first+": x") != first+": x") {
 			r.Cells = []string{strings.Join(r.Cells, " ")} // "Connector:" and its name in two cells
-		} else if (n > 1 && endsInDesignator(first) || n == 2 && titleline.Names(first)) && !anotherNames(b.Titles, r.Line) {
+		} else if (n > 1 && endsInDesignator(first) || n == 2 && (titleline.Names(first) || countsWays(r.Cells))) &&
+			!anotherNames(b.Titles, r.Line) {
 			im.Say(report.Note, "above the table", here(r.Line), table.Tidy(strings.Join(r.Cells[1:], " ")), "left out")
 			r.Cells = []string{first} // "Power module PM1 | club car | 31", "BH1 plug | cab to box"
 		} else if n > 1 {
@@ -36,6 +37,20 @@ func titlesOf(im *draft.Importer, b *shape.Block, here func(int) table.Place) (t
 		titles = append(titles, r)
 	}
 	return titles
+}
+
+// countsWays reports whether the last cell of a title begins with how many cavities the thing before it has: "Winch box | 8 way, pins in".
+func countsWays(cells []string) bool {
+	last := cells[len(cells)-1]
+	if last == "" || !value.IsDigit(last[0]) {
+		return false
+	}
+	w := strings.FieldsFunc(last, func(r rune) bool { return r == ' ' || r == '-' || r == ',' })
+	if len(w) < 2 || strings.Trim(w[0], "0123456789") != "" {
+		return false
+	}
+	word := table.Fold(w[1])
+	return name.IsPinWord(word) || name.CountWord(word) == "cavities" || name.CountWord(word) == "contacts"
 }
 
 // anotherNames reports whether a text alone in its line, but for one of these lines, says connector.

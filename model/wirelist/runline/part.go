@@ -57,6 +57,9 @@ func Part(text string) (from, to string, rest []string) {
 		end, t, ok = valuesBehindBrackets(to)
 	}
 	if ok && lead == nil {
+		if signal != "" { // a name stands before the ends already
+			signal, t.signal, t.note = "", signal, value.JoinNonEmpty("; ", t.signal, t.note)
+		}
 		return from, end, []string{t.colour, t.size, value.JoinNonEmpty("; ", signal, note, t.note), t.signal}
 	}
 	if to, pieces = point.ValuesBehind(to); pieces == nil {

@@ -69,7 +69,9 @@ func saysUnlessNoted(text string) bool {
 		" donde no ", " dove non ", " se non ", " tenzij ", " waar niet ", " om inte ", " om ej ", " jesli nie ",
 		" gdzie nie ", " o ile nie ", " pokud neni ", " exceto ", " onde nao ", " except if ", " except when ", " except as ",
 		" ausser wo ", " ausser wenn ", " tranne dove ", " tranne se ", " eccetto dove ", " excepto donde ", " behalve waar ", " utom dar ",
-		" hvis ikke ", " ellei "},
+		" hvis ikke ", " ellei ", " if not said ", " if not told ", " if not marked ", " if not mentioned ", " if not given ",
+		" if not written ",
+		" if nothing else ", " if nothing is ", " where nothing ", " when not ", " apart from where ", " sinon ", " sonst "},
 		func(s string) bool { return strings.Contains(f, s) })
 }
 
@@ -105,6 +107,9 @@ func takeNoted(it *draft.Item, note, lang string, mark value.Mark) {
 	}
 	if _, text, ok := strings.Cut(note, ": "); ok {
 		note = text
+	}
+	if name.IsDesignator(strings.TrimSpace(note)) {
+		return // "TP1" is a pair, and no size
 	}
 	g, ok := value.SizeAndColour(note, value.BareAWG, lang, mark)
 	if c, is := value.ParseColour(note, lang); !ok && is && strings.Trim(note, "0123456789/- ") != "" {

@@ -1,6 +1,8 @@
 package shape
 
 import (
+	"slices"
+
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/signoff"
 	"contralay/model/wirelist/table"
@@ -11,7 +13,7 @@ import (
 // row is gone.
 func (b *Block) Deleted(cells []string) bool {
 	for i, c := range cells {
-		if c == "" || !signoff.IsDeleted(c) {
+		if c == "" || !signoff.IsDeleted(c) && (b.saysWire(cells) || !signoff.IsRemoved(c)) {
 			continue
 		}
 		if i >= len(b.Cols) {
@@ -24,6 +26,11 @@ func (b *Block) Deleted(cells []string) bool {
 		}
 	}
 	return false
+}
+
+// saysWire reports whether a row says where a wire goes, or what wire it is.
+func (b *Block) saysWire(cells []string) bool {
+	return b.fills(cells, name.FieldTo, name.FieldToPin, name.FieldColour, name.FieldGauge, name.FieldSpec, name.FieldRun)
 }
 
 // LastData is the index of the last row that is neither a remark nor a total.
@@ -62,13 +69,15 @@ func RowText(cells []string) string {
 
 // InCavity reports whether a row names a cavity or an end.
 func (b *Block) InCavity(cells []string) bool {
+	return b.fills(cells, name.FieldPin, name.FieldVia, name.FieldFrom, name.FieldFromPin, name.FieldTo, name.FieldToPin, name.FieldRun,
+		name.FieldDevicePin)
+}
+
+// fills reports whether a row has something in a column of some fields.
+func (b *Block) fills(cells []string, fields ...name.Field) bool {
 	for i, c := range b.Cols {
-		switch c.Field {
-		case name.FieldPin, name.FieldVia, name.FieldFrom, name.FieldFromPin, name.FieldTo, name.FieldToPin, name.FieldRun,
-			name.FieldDevicePin:
-			if i < len(cells) && !value.IsNothing(cells[i]) {
-				return true
-			}
+		if i < len(cells) && slices.Contains(fields, c.Field) && !value.IsNothing(cells[i]) {
+			return true
 		}
 	}
 	return false

@@ -72,7 +72,7 @@ func (h Headings) devicePins(cols []Column) bool {
 func endsWith(head string) string {
 	w := name.Words(name.WithoutBrackets(table.Fold(head)))
 	if len(w) > 1 && len(w) < 5 && strings.Trim(w[0], "0123456789") != "" && !strings.Contains(head, ",") {
-		return w[len(w)-1]
+		return name.PinWordBehind(w)
 	}
 	return ""
 }

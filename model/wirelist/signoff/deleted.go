@@ -26,3 +26,22 @@ func IsDeleted(cell string) bool {
 	}
 	return f == "removed" || strings.HasPrefix(f, "removed rev") || strings.HasPrefix(f, "removed in rev") || f == "del"
 }
+
+// IsRemoved reports whether a text says that its wire was taken out, and more behind a sign, "REMOVED - old fan", "ausgebaut: Hupe". Beside
+// both ends of a wire it may be said of a sleeve: whoever asks looks at those.
+func IsRemoved(cell string) bool {
+	const signs = " .:!*()[]"
+	if !name.BeginsWith(cell, signs, "radegsvubwnlti") || strings.Contains(cell, " ") && !strings.ContainsAny(cell, ":,;-–.!()") {
+		return false
+	}
+	f := strings.TrimLeft(table.Fold(cell), signs)
+	for _, w := range []string{"removed", "taken out", "ripped out", "cut out", "deleted", "no longer fitted", "no longer used",
+		"not used any more", "ausgebaut", "entfernt", "weggefallen", "retire", "retiree", "enleve", "enlevee", "depose", "deposee",
+		"rimosso", "rimossa", "retirado", "retirada", "quitado", "quitada", "verwijderd", "vervallen", "borttagen", "slopad", "slettet",
+		"fjernet", "usuniety", "usunieto", "odstraneno", "zruseno", "poistettu"} {
+		if rest, ok := strings.CutPrefix(f, w); ok {
+			return rest == "" || strings.ContainsAny(rest[:1], ":,;.!)]") || strings.HasPrefix(rest, " - ") || strings.HasPrefix(rest, " (")
+		}
+	}
+	return false
+}

@@ -30,7 +30,7 @@ func inColumns(text string) bool {
 			signs++
 		}
 	}
-	return with > 1 && 2*with > lines && 2*signs < lines
+	return with > 1 && 2*with > lines && 2*signs < lines || 2*signs < lines && columned.BelowRule(text)
 }
 
 // readColumns reads such a text. The line of its headings gives the columns; a cell of another line is of the column that it

@@ -142,7 +142,7 @@ func separator(text string) byte {
 			filled++
 		}
 	}
-	if columned.Bulleted(lines, best.sep) || best.sep == ',' && columned.SpokenCommas(lines) {
+	if columned.Bulleted(lines, best.sep) || best.sep == ',' && (columned.SpokenCommas(lines) || columned.OwnSigns(lines)) {
 		return '\n'
 	}
 	if best.sep == ',' && numbered(lines, best.each > 1) > best.lines/2 {

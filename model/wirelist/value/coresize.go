@@ -6,7 +6,7 @@ import "strings"
 // "4x22 AWG", "1 pair 24 AWG". "" where it says none, or more than one. A number without unit is a cross section where wire is made
 // in it.
 func CoreSize(text string, mark Mark) (size string) {
-	if g, ok := ParseGauge(text, BareAWG, mark); ok && g.IsCable() && g.Size != "" {
+	if g, ok := ParseGauge(text, BareAWG, mark); ok && g.IsCable() && g.Size != "" && !isNumbered(text) {
 		return g.Size // "4C 22 AWG shielded"
 	}
 	text = strings.ToLower(strings.NewReplacer("×", "x", " x ", "x", " X ", "x", "*", "x", "²", "2", " G ", "G", " g ", "g").Replace(text))
@@ -31,6 +31,17 @@ func CoreSize(text string, mark Mark) (size string) {
 		size = one
 	}
 	return size
+}
+
+// isNumbered reports whether a text can be the name of a cable as well, with the number behind it that tells it from others: "TP1",
+// "STP 2". A size has its unit, or two digits apart from the word.
+func isNumbered(text string) bool {
+	low := strings.ToLower(text)
+	if strings.ContainsAny(text, ".,#/²") || strings.Contains(low, "awg") || strings.Contains(low, "mm") {
+		return false
+	}
+	word := strings.TrimRight(text, "0123456789")
+	return word != "" && IsLetter(word[0]) && (!strings.HasSuffix(word, " ") || len(text)-len(word) < 2)
 }
 
 // cutCores parts a word into the number of cores, "4" or "2x2", and the size behind the sign.

@@ -2,6 +2,7 @@ package words
 
 import (
 	"slices"
+	"strings"
 
 	"contralay/model/wirelist/name"
 )
@@ -25,6 +26,8 @@ func SaysInWords(all []string) (name.Field, bool) {
 		return name.FieldTo, true
 	case (all[0] == "where" || all[0] == "comes") && all[len(all)-1] == "from":
 		return name.FieldFrom, true
+	case all[0] == "what" && !goes && strings.HasPrefix(all[len(all)-1], "change"):
+		return name.FieldNote, true
 	case all[0] == "what" && !goes:
 		return name.FieldSignal, true
 	}
