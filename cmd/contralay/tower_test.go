@@ -105,7 +105,7 @@ var leads = map[string][]string{"tree": {"ends"}, "board/runs/others": {"board/r
 
 // lists are the parts of the reader of lists, the lowest first: each may use those before it.
 var lists = []string{"comment", "columned", "hueword", "pinword", "plugword", "table", "strands", "squareword", "value", "report",
-	"prose", "cable", "freeword", "doingword", "stripname", "titleline", "name", "nameaside", "placehead",
+	"prose", "cable", "freeword", "doingword", "stripname", "titleline", "name", "huecodes", "nameaside", "placehead",
 	"freesaid", "signoff", "words", "printed", "endtext", "sentence", "sidehead", "shape", "tail", "cablelines",
 	"cableonce", "corecells", "column", "fuseways", "doubt", "cableheads", "pads", "arrow", "point", "runline",
 	"padlines", "alike", "lettered", "jotted", "leaders", "record", "grid", "twoside", "titled", "parted", "plugwires", "block",

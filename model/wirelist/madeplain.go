@@ -6,15 +6,19 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/draft"
+	"contralay/model/wirelist/huecodes"
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/row"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
+	"contralay/model/wirelist/words"
 )
 
-// takePlain takes the short forms of a column of colours that mean two colours for the one that the other cells leave, where no key in
-// the lists says what they are: a person should look.
+// takePlain takes the short forms of a column of colours for what they mean in the language of the list, and those that mean two colours
+// for the one that the other cells leave, where no key in the lists says what they are: where nothing else says the language, a person
+// should look.
 //
 //	Pin | Colour
 //	1   | bk
@@ -33,7 +37,14 @@ func takePlain(im *draft.Importer, b *shape.Block, place table.Place) {
 			cells = append(cells, r.Cells[i])
 		}
 	}
-	key := value.MadePlain(cells, b.Lang)
+	langs := []string{b.Lang}
+	if own := words.Vocabulary()[strings.Join(name.Words(table.Fold(b.Cols[i].Head)), " ")].Lang; own != "" && own != b.Lang {
+		langs = []string{own, b.Lang} // a word for colours is of fewer languages than the others
+	}
+	key, of, sure := huecodes.Of(cells, langs...)
+	if key == nil {
+		key = value.MadePlain(cells, b.Lang)
+	}
 	if len(key) == 0 {
 		return
 	}
@@ -44,6 +55,14 @@ func takePlain(im *draft.Importer, b *shape.Block, place table.Place) {
 		says = append(says, short+" "+key[short])
 	}
 	place.Row = b.Head
-	im.Doubt("short forms of colours that mean two, and no key to them", place, shape.At(b.Cols, i),
-		"taken as "+strings.Join(says, ", ")+" by the other colours; say what they mean if they are others", row.DataRows(b))
+	switch said := "taken as " + strings.Join(says, ", "); {
+	case sure:
+		im.Say(report.Note, "short forms of colours in the language of the headings", place, shape.At(b.Cols, i), said)
+	case of != "":
+		im.Doubt("short forms of colours that one language has, and no key to them", place, shape.At(b.Cols, i),
+			said+"; say what they mean if they are others", row.DataRows(b))
+	default:
+		im.Doubt("short forms of colours that mean two, and no key to them", place, shape.At(b.Cols, i),
+			said+" by the other colours; say what they mean if they are others", row.DataRows(b))
+	}
 }
