@@ -108,7 +108,7 @@ var lists = []string{"comment", "columned", "hueword", "pinword", "plugword", "t
 	"prose", "cable", "freeword", "doingword", "stripname", "titleline", "name", "huecodes", "nameaside", "placehead",
 	"freesaid", "signoff", "words", "printed", "endtext", "sentence", "sidehead", "shape", "tail", "cablelines",
 	"cableonce", "corecells", "column", "fuseways", "doubt", "cableheads", "pads", "arrow", "point", "runline",
-	"padlines", "alike", "lettered", "jotted", "leaders", "record", "grid", "twoside", "titled", "parted", "plugwires", "block",
+	"padlines", "alike", "lettered", "jotted", "penned", "leaders", "record", "grid", "twoside", "titled", "parted", "plugwires", "block",
 	"bothends", "thingpins", "settle", "reading", "draft", "saidonce", "total", "farside", "runon", "grouphead",
 	"row", "endpins", "toldpairs", "join", "audit"}
 

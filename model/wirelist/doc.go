@@ -26,7 +26,7 @@
 // bothends the columns of both ends in a cell, thingpins those of a thing and its unit, total holds the line that sums a list up;
 // huecodes finds whose short forms the cells of a column of colours are, saidonce what a list says once of many wires; endpins parts
 // the ends of whole columns; toldpairs finds the sentences that twist wires together, freesaid reads those that say which cavities are
-// free.
+// free; penned makes rows of lines that say in the words of a language where their wires go.
 //
 // What is not understood is never guessed away. It stays as text in the note of its
 // wire and as a finding with file, row and column. A connector, a far end, a length

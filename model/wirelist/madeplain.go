@@ -23,7 +23,9 @@ import (
 //	Pin | Colour
 //	1   | bk
 //	2   | bl
-func takePlain(im *draft.Importer, b *shape.Block, place table.Place) {
+//
+// all are the tables of the list: they have one set of short forms.
+func takePlain(im *draft.Importer, b *shape.Block, all []*shape.Block, place table.Place) {
 	if len(b.Key) > 0 || len(im.Colours) > 0 || im.Opt.Recipe != nil && len(im.Opt.Recipe.Colours) > 0 {
 		return
 	}
@@ -31,17 +33,21 @@ func takePlain(im *draft.Importer, b *shape.Block, place table.Place) {
 	if i < 0 {
 		return
 	}
-	var cells []string
-	for _, r := range b.Rows {
-		if i < len(r.Cells) && !shape.IsText(r) {
-			cells = append(cells, r.Cells[i])
+	cells := colourCells(b, i)
+	others := cells
+	for _, o := range all {
+		if k := slices.IndexFunc(o.Cols, func(c shape.Column) bool { return c.Field == name.FieldColour }); o != b && k >= 0 {
+			others = append(others, colourCells(o, k)...)
 		}
 	}
 	langs := []string{b.Lang}
 	if own := words.Vocabulary()[strings.Join(name.Words(table.Fold(b.Cols[i].Head)), " ")].Lang; own != "" && own != b.Lang {
 		langs = []string{own, b.Lang} // a word for colours is of fewer languages than the others
 	}
-	key, of, sure := huecodes.Of(cells, langs...)
+	key, of, sure := huecodes.Of(others, langs...)
+	if key == nil && len(others) > len(cells) {
+		key, of, sure = huecodes.Of(cells, langs...)
+	}
 	if key == nil {
 		key = value.MadePlain(cells, b.Lang)
 	}
@@ -65,4 +71,14 @@ func takePlain(im *draft.Importer, b *shape.Block, place table.Place) {
 		im.Doubt("short forms of colours that mean two, and no key to them", place, shape.At(b.Cols, i),
 			said+" by the other colours; say what they mean if they are others", row.DataRows(b))
 	}
+}
+
+// colourCells are the cells of a column of colours.
+func colourCells(b *shape.Block, col int) (cells []string) {
+	for _, r := range b.Rows {
+		if col < len(r.Cells) && !shape.IsText(r) {
+			cells = append(cells, r.Cells[col])
+		}
+	}
+	return cells
 }

@@ -8,6 +8,7 @@ import (
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/jotted"
 	"contralay/model/wirelist/leaders"
+	"contralay/model/wirelist/penned"
 	"contralay/model/wirelist/record"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
@@ -19,6 +20,7 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 	out, told = slices.Clone(tables), map[table.Place][]table.Place{}
 	for i := range out {
 		t := &out[i]
+		t.Rows = penned.Rows(h, t)
 		t.Rows = jotted.Rows(h, t)
 		t.Rows = jotted.Inline(h, t)
 		t.Rows = leaders.Rows(h, t)

@@ -52,7 +52,8 @@ func isInOrOut(w string) bool {
 		return false
 	}
 	switch table.Fold(w) {
-	case "in", "out", "input", "output", "inlet", "outlet", "infeed", "supply", "feed", "line", "load", "common", "eingang", "ausgang", "einspeisung",
+	case "in", "out", "input", "output", "inlet", "outlet", "infeed", "supply", "feed", "line", "load", "common", "eingang",
+		"ausgang", "einspeisung",
 		"zuleitung", "entree", "sortie", "alim", "alimentation", "commun", "entrada", "salida", "saida", "comun", "ingresso", "uscita",
 		"comune", "ingang", "uitgang", "voeding", "wejscie", "wyjscie", "zasilanie", "vstup", "vystup", "napajeni", "utgang",
 		"matning", "indgang", "udgang", "inngang", "tulo", "lahto", "syotto", "bemenet", "kimenet", "giris", "cikis", "intrare", "iesire":

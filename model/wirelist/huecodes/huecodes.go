@@ -146,7 +146,7 @@ func (s set) read(cells []string) (key value.ColourKey, unread int) {
 		if open {
 			unread++
 			key[w] = w + "?" // no colour is called so
-		} else if means != "" {
+		} else if means != "" && !s.isCutShort(w, means) {
 			key[w] = means
 		}
 	}
@@ -203,7 +203,7 @@ func (s set) short(w string) string {
 	}
 	at := 0
 	switch {
-	case s.alone && len(w) == 2:
+	case s.alone && len(w) == 2 && !isFormOf(w, s.lang):
 		at = 1
 	case len(w) == 4:
 		at = 2
@@ -215,6 +215,18 @@ func (s set) short(w string) string {
 		return ""
 	}
 	return a + "/" + b
+}
+
+// isCutShort reports whether a word is the first letters of one for the same colour, which is read without a key. "Sin" is a word for
+// "without".
+func (s set) isCutShort(w, means string) bool {
+	c, ok := value.FirstLetters(w, s.lang)
+	return ok && len(w) > 2 && w != "sin" && c.String() == means
+}
+
+// isFormOf reports whether a word is one short form of some set of a language.
+func isFormOf(w, lang string) bool {
+	return slices.ContainsFunc(sets(), func(s set) bool { return s.lang == lang && s.hues[w] != "" })
 }
 
 // settled are the colours that the words of a column say for sure.
@@ -242,4 +254,17 @@ func (s set) meaning(w string, said map[string]bool) (means string, open bool) {
 		return "", true
 	}
 	return left[0], false
+}
+
+// Readable is how many of some cells are colours in the words and short forms of a language.
+func Readable(cells []string, lang string) (n int) {
+	key := ofLanguage(distinct(cells), lang)
+	for _, c := range cells {
+		if _, ok := value.ParseColour(key.InEnglish(c), lang); ok {
+			n++
+		} else if _, ok := value.FirstLetters(c, lang); ok {
+			n++
+		}
+	}
+	return n
 }

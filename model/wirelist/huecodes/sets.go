@@ -90,3 +90,15 @@ var written = []struct {
 		"ng ne", "ma mr", "rs ro", "po pt", "ga gb", "ve vd", "abs ab", "vi mv", "gr gi", "al", "rz", "ad"},
 		more: "vega=green/yellow gave=yellow/green"},
 }
+
+// headingOf are headings of colours in the languages that have short forms.
+var headingOf = map[string]string{"en": "Colour", "de": "Farbe", "nl": "Kleur", "es": "Color", "fr": "Couleur", "it": "Colore", "pt": "Cor",
+	"fi": "Väri", "sv": "Färg", "da": "Farve", "pl": "Kolor", "cs": "Barva", "hu": "Szín", "tr": "Renk", "ro": "Culoare"}
+
+// Heading is the heading of colours in a language.
+func Heading(lang string) string { return headingOf[lang] }
+
+// Languages are the languages whose colours are read, English and German first.
+func Languages() []string {
+	return []string{"en", "de", "fr", "es", "it", "nl", "pt", "sv", "da", "pl", "cs", "fi", "hu", "ro", "tr"}
+}

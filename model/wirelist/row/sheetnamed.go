@@ -31,7 +31,8 @@ func sheetConnector(sheet, title string) string {
 func isPlugName(w string) bool {
 	const longest = 6 // bytes (no source)
 	letters := strings.TrimRight(w, "0123456789")
-	if len(w) > longest || letters == w || letters == "" || len(letters) > 3 || letters != strings.ToUpper(letters) || value.HasDigit(letters) {
+	if len(w) > longest || letters == w || letters == "" || len(letters) > 3 || letters != strings.ToUpper(letters) ||
+		value.HasDigit(letters) {
 		return false
 	}
 	switch letters {
