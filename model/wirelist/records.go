@@ -24,6 +24,7 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 		t.Rows = jotted.Rows(h, t)
 		t.Rows = jotted.Inline(h, t)
 		t.Rows = leaders.Rows(h, t)
+		t.Rows = leaders.Ends(h, t)
 		rows, lines := record.Rows(h, t)
 		if len(lines) == 0 {
 			continue
