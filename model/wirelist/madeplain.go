@@ -26,7 +26,7 @@ import (
 //
 // all are the tables of the list: they have one set of short forms.
 func takePlain(im *draft.Importer, b *shape.Block, all []*shape.Block, place table.Place) {
-	if len(b.Key) > 0 || len(im.Colours) > 0 || im.Opt.Recipe != nil && len(im.Opt.Recipe.Colours) > 0 {
+	if im.Opt.Recipe != nil && len(im.Opt.Recipe.Colours) > 0 {
 		return
 	}
 	i := slices.IndexFunc(b.Cols, func(c shape.Column) bool { return c.Field == name.FieldColour })
@@ -39,6 +39,10 @@ func takePlain(im *draft.Importer, b *shape.Block, all []*shape.Block, place tab
 		if k := slices.IndexFunc(o.Cols, func(c shape.Column) bool { return c.Field == name.FieldColour }); o != b && k >= 0 {
 			others = append(others, colourCells(o, k)...)
 		}
+	}
+	if len(im.Colours) > 0 {
+		addPlain(im, b, cells)
+		return
 	}
 	langs := []string{b.Lang}
 	if own := words.Vocabulary()[strings.Join(name.Words(table.Fold(b.Cols[i].Head)), " ")].Lang; own != "" && own != b.Lang {
@@ -71,6 +75,25 @@ func takePlain(im *draft.Importer, b *shape.Block, all []*shape.Block, place tab
 		im.Doubt("short forms of colours that mean two, and no key to them", place, shape.At(b.Cols, i),
 			said+" by the other colours; say what they mean if they are others", row.DataRows(b))
 	}
+}
+
+// addPlain adds to a key that the lists give what the other short forms of a column mean beside it.
+func addPlain(im *draft.Importer, b *shape.Block, cells []string) {
+	said := make([]string, len(cells))
+	for i, c := range cells {
+		said[i] = im.Colours.InEnglish(c)
+	}
+	more := value.MadePlain(said, b.Lang)
+	if len(more) == 0 {
+		return
+	}
+	key := maps.Clone(im.Colours)
+	for short, means := range more {
+		if key[short] == "" {
+			key[short] = means
+		}
+	}
+	b.Key, im.Colours = key, key
 }
 
 // colourCells are the cells of a column of colours.

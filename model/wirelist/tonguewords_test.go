@@ -9,6 +9,7 @@ var tongueWords = map[string]string{
 	"ln03-": "JA=yellow BE=blue NO=black OR=orange BA=white RG=red réserve=reserve",
 	"ln04-": "sin=blue pun=red kevi=yellow/green vi=green mus=black va=white varalla=spare",
 	"ln06-": "biał.=white brąz.=brown czerw.=red",
+	"ln12-": "W=white Bl=blue S=grey Br=brown",
 	"ln07-": "gu=yellow br=brown bl=blue sv=black vi=white gn=green lila=violet",
 	"pn01-": "R=red N=black Bi=white M=brown Az=light_blue V=green libero=free Gr=grey",
 	"pn02-": "rö=red sv=black gul=yellow blå=blue vit=white reserv=spare",
