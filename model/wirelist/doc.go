@@ -24,9 +24,10 @@
 // fuseways the fuses that wires start at, plugwires the wires that their colours tell apart; grouphead says what a heading says of
 // all rows below it, runon puts rows together that go on in the next one, farside what the tables of two devices say of one wire,
 // bothends the columns of both ends in a cell, thingpins those of a thing and its unit, total holds the line that sums a list up;
-// saidonce finds what a list says once of many wires; endpins parts the ends of whole columns; toldpairs finds the sentences that
-// twist wires together, freesaid reads those that say which cavities are free; noted writes the lines of a fitter's notes as the others
-// read them; markup finds the tables of wikis, of pages and of other texts that are written to be shown.
+// huecodes finds whose short forms the cells of a column of colours are, saidonce what a list says once of many wires; endpins parts
+// the ends of whole columns; toldpairs finds the sentences that twist wires together, freesaid reads those that say which cavities are
+// free; penned makes rows of lines that say in the words of a language where their wires go, noted writes the lines of a fitter's notes
+// as the others read them; markup finds the tables of wikis, of pages and of other texts that are written to be shown.
 //
 // What is not understood is never guessed away. It stays as text in the note of its
 // wire and as a finding with file, row and column. A connector, a far end, a length

@@ -272,7 +272,7 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int
 		}
 		im.Colours = h.Colours
 		takeLetters(im, r.Block, place)
-		takePlain(im, r.Block, place)
+		takePlain(im, r.Block, blocksOf(wires), place)
 		saidonce.ToldOnce(im, r.Block, told)
 		saidonce.OverallOf(im, r.Block, wide)
 		from := len(im.Items)

@@ -6,34 +6,55 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/draft"
+	"contralay/model/wirelist/huecodes"
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/row"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
+	"contralay/model/wirelist/words"
 )
 
-// takePlain takes the short forms of a column of colours that mean two colours for the one that the other cells leave, where no key in
-// the lists says what they are: a person should look.
+// takePlain takes the short forms of a column of colours for what they mean in the language of the list, and those that mean two colours
+// for the one that the other cells leave, where no key in the lists says what they are: where nothing else says the language, a person
+// should look.
 //
 //	Pin | Colour
 //	1   | bk
 //	2   | bl
-func takePlain(im *draft.Importer, b *shape.Block, place table.Place) {
-	if len(b.Key) > 0 || len(im.Colours) > 0 || im.Opt.Recipe != nil && len(im.Opt.Recipe.Colours) > 0 {
+//
+// all are the tables of the list: they have one set of short forms.
+func takePlain(im *draft.Importer, b *shape.Block, all []*shape.Block, place table.Place) {
+	if im.Opt.Recipe != nil && len(im.Opt.Recipe.Colours) > 0 {
 		return
 	}
 	i := slices.IndexFunc(b.Cols, func(c shape.Column) bool { return c.Field == name.FieldColour })
 	if i < 0 {
 		return
 	}
-	var cells []string
-	for _, r := range b.Rows {
-		if i < len(r.Cells) && !shape.IsText(r) {
-			cells = append(cells, r.Cells[i])
+	cells := colourCells(b, i)
+	others := cells
+	for _, o := range all {
+		if k := slices.IndexFunc(o.Cols, func(c shape.Column) bool { return c.Field == name.FieldColour }); o != b && k >= 0 {
+			others = append(others, colourCells(o, k)...)
 		}
 	}
-	key := value.MadePlain(cells, b.Lang)
+	if len(im.Colours) > 0 {
+		addPlain(im, b, cells)
+		return
+	}
+	langs := []string{b.Lang}
+	if own := words.Vocabulary()[strings.Join(name.Words(table.Fold(b.Cols[i].Head)), " ")].Lang; own != "" && own != b.Lang {
+		langs = []string{own, b.Lang} // a word for colours is of fewer languages than the others
+	}
+	key, of, sure := huecodes.Of(others, langs...)
+	if key == nil && len(others) > len(cells) {
+		key, of, sure = huecodes.Of(cells, langs...)
+	}
+	if key == nil {
+		key = value.MadePlain(cells, b.Lang)
+	}
 	if len(key) == 0 {
 		return
 	}
@@ -44,6 +65,43 @@ func takePlain(im *draft.Importer, b *shape.Block, place table.Place) {
 		says = append(says, short+" "+key[short])
 	}
 	place.Row = b.Head
-	im.Doubt("short forms of colours that mean two, and no key to them", place, shape.At(b.Cols, i),
-		"taken as "+strings.Join(says, ", ")+" by the other colours; say what they mean if they are others", row.DataRows(b))
+	switch said := "taken as " + strings.Join(says, ", "); {
+	case sure:
+		im.Say(report.Note, "short forms of colours in the language of the headings", place, shape.At(b.Cols, i), said)
+	case of != "":
+		im.Doubt("short forms of colours that one language has, and no key to them", place, shape.At(b.Cols, i),
+			said+"; say what they mean if they are others", row.DataRows(b))
+	default:
+		im.Doubt("short forms of colours that mean two, and no key to them", place, shape.At(b.Cols, i),
+			said+" by the other colours; say what they mean if they are others", row.DataRows(b))
+	}
+}
+
+// addPlain adds to a key that the lists give what the other short forms of a column mean beside it.
+func addPlain(im *draft.Importer, b *shape.Block, cells []string) {
+	said := make([]string, len(cells))
+	for i, c := range cells {
+		said[i] = im.Colours.InEnglish(c)
+	}
+	more := value.MadePlain(said, b.Lang)
+	if len(more) == 0 {
+		return
+	}
+	key := maps.Clone(im.Colours)
+	for short, means := range more {
+		if key[short] == "" {
+			key[short] = means
+		}
+	}
+	b.Key, im.Colours = key, key
+}
+
+// colourCells are the cells of a column of colours.
+func colourCells(b *shape.Block, col int) (cells []string) {
+	for _, r := range b.Rows {
+		if col < len(r.Cells) && !shape.IsText(r) {
+			cells = append(cells, r.Cells[col])
+		}
+	}
+	return cells
 }

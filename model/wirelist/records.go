@@ -9,6 +9,7 @@ import (
 	"contralay/model/wirelist/jotted"
 	"contralay/model/wirelist/leaders"
 	"contralay/model/wirelist/noted"
+	"contralay/model/wirelist/penned"
 	"contralay/model/wirelist/record"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
@@ -20,9 +21,11 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 	out, told = slices.Clone(tables), map[table.Place][]table.Place{}
 	for i := range out {
 		t := &out[i]
+		t.Rows = penned.Rows(h, t)
 		t.Rows = jotted.Rows(h, t)
 		t.Rows = jotted.Inline(h, t)
 		t.Rows = leaders.Rows(h, t)
+		t.Rows = leaders.Ends(h, t)
 		t.Rows = withoutSketches(im, h, t)
 		rows, lines := record.Rows(h, t)
 		if len(lines) == 0 {

@@ -125,6 +125,9 @@ func walkBack(t *testing.T, list string, data []byte) int {
 				b.cells = append(b.cells, strings.NewReplacer("B/G", "blue/green").Replace(c))
 			}
 		}
+		if strings.HasPrefix(list, "pn03-") { // its decimals have commas, at which the file is parted
+			b.cells = append(b.cells, strings.Join(b.cells, ","))
+		}
 		for _, c := range slices.Clone(b.cells) {
 			b.cells = append(b.cells, inWords(list, c))
 		}
@@ -330,6 +333,9 @@ func (b *back) colours(code value.Colour) bool {
 
 // inWords is a cell of a list whose colours are one letter each with the words for them: rows of the list say them, or old habit.
 func inWords(list, cell string) string {
+	if said := inTongue(list, cell); said != cell {
+		return said
+	}
 	in := func(s string) bool { return strings.HasPrefix(list, s) }
 	if in("wh19-") || in("wh20-") { // their other cells leave one meaning
 		switch cell {
@@ -373,6 +379,9 @@ func TestNoCellOfARowIsLost(t *testing.T) {
 		}
 		if l.Name == "m05-blocks-right.csv" || strings.HasSuffix(l.Name, "-in-columns-of-their-own.csv") {
 			continue // a table of something else stands in the same rows, and is left out as a whole
+		}
+		if strings.HasPrefix(l.Name, "pn0") {
+			continue // each cell is a line, in a language that the harness is not in
 		}
 		said := plain(string(file.Encode(file.Document{Harness: h})) + strings.Join(rep.Full(), "\n"))
 		for i := range h.Wires {

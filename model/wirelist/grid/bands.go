@@ -163,7 +163,7 @@ func Repeats(h shape.Headings, t *table.Table, r table.Row) []int {
 		for i := 0; i < len(at); i += n {
 			starts = append(starts, at[i])
 		}
-		if !h.IsPinGroup(group) && !(parted(t, starts) && !h.HasSides(group)) {
+		if !h.IsPinGroup(group) && !(parted(t, starts) && !h.HasSides(group)) && !goesOn(h, t, r, starts, group) {
 			return nil
 		}
 		starts[0] = 0

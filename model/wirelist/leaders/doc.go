@@ -6,5 +6,7 @@
 //	B  empty
 //	C D  empty
 //
+// Lines that begin with a whole end, of several connectors, are parted at their dots: all of them together say what stands at each place.
+//
 // It is asked before anyone looks for tables.
 package leaders

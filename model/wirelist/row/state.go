@@ -34,8 +34,8 @@ func readState(im *draft.Importer, b *shape.Block, cells []string, it *draft.Ite
 		if f != name.FieldSignal && f != name.FieldFrom && f != name.FieldTo && value.IsNotApplicable(cell) {
 			continue // of the note or the size, not of the wire
 		}
-		if f == name.FieldColour && b.Lang == "de" && strings.EqualFold(cell, "blank") {
-			continue // a bare wire
+		if f == name.FieldColour && (b.Lang == "de" && strings.EqualFold(cell, "blank") || im.Colours[table.Fold(cell)] != "") {
+			continue // a bare wire, or a short form
 		}
 		if it.Drain && (f == name.FieldTo || f == name.FieldSignal && value.IsNothing(cell)) {
 			continue // the far end of a shield is often open, and its cavity names it

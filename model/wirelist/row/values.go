@@ -61,6 +61,9 @@ func (v *valueReader) keep(rule, what, cell string, col int) {
 // cell is the text of a field, "" where a dash fills it.
 func (v *valueReader) cell(f name.Field) (string, int) {
 	cell, col := v.b.CellAt(v.cells, f)
+	if f == name.FieldColour && v.im.Colours[table.Fold(cell)] != "" {
+		return cell, col // "no" is noir, "sin" is sininen
+	}
 	if value.IsNothing(cell) || f != name.FieldFuse && isNone(cell) {
 		return "", col
 	}

@@ -49,6 +49,7 @@ func (l *Look) settle() {
 		}
 	}
 	thingpins.Settle(l.Cols, l.Prof, func(w string) bool { return l.Heads.Words[w].Field == name.FieldPin })
+	thingpins.Plugs(l.Cols, l.Prof, l.Src.Rows)
 	ends.loadDevices()
 	ends.deviceBeforePin()
 	ends.farBoard()

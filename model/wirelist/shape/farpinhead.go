@@ -33,9 +33,9 @@ func (h Headings) pinsBehindFar(cols []Column) {
 			words.HeadsSide(c.Head, strings.Join(withoutLast(h.pinHead(cols[i+1].Head)), " "))) || h.isFarPinHead(cols[i+1].Head) ||
 			h.headsPins(cols[i+1].Head) && h.IsPinOf(cols[i+1].Head, c.Head)):
 			to = i
-		case near < 0 && !c.Given && (c.Field == name.FieldPin || c.Field == name.FieldNumber ||
-			c.Field == name.FieldKeep && h.headsPins(c.Head)):
-			near = i
+		case to < 0 && !c.Given && (near < 0 && c.Field == name.FieldNumber || (near < 0 || cols[near].Field == name.FieldNumber) &&
+			(c.Field == name.FieldPin || c.Field == name.FieldKeep && h.headsPins(c.Head))):
+			near = i // a running number may stand before the cavities
 		}
 	}
 	if to < 0 || near < 0 || near > to || to+1 >= len(cols) || cols[to+1].Given || cols[to+1].Field != name.FieldToPin &&

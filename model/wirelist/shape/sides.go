@@ -23,7 +23,8 @@ func (h Headings) devicePins(cols []Column) bool {
 		last := endsWith(c.Head)
 		switch {
 		case c.Given, c.Alias, c.Headed, name.StateOf(c.Head) != name.Used: // "spare way" is a cell
-		case (c.Field == name.FieldKeep || c.Of != "") && c.Field != name.FieldVia && h.Words[last].Field == name.FieldPin:
+		case (c.Field == name.FieldKeep || c.Of != "") && c.Field != name.FieldVia && (h.Words[last].Field == name.FieldPin ||
+			words.IsPlaceOf(c.Head, last)):
 			of = append(of, i)
 		case c.Field == name.FieldFrom || c.Field == name.FieldTo:
 			other = true

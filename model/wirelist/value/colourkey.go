@@ -21,6 +21,9 @@ func ReadColourKey(text string) ColourKey {
 	if key := keyOfOne(text); key != nil {
 		return key
 	}
+	if key := keyOfSentences(text); key != nil {
+		return key
+	}
 	text = strings.TrimRight(text, ". ")
 	text = strings.TrimLeft(withoutOtherWords(text), partsOfKey)
 	first := text

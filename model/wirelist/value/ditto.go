@@ -25,8 +25,17 @@ func IsDitto(cell string) bool {
 		"wie oben", "siehe oben", "wie vor", "s.o", "s. o", "w.o", "w. o", "w.v",
 		"comme ci-dessus", "voir ci-dessus", "come sopra", "c.s", "igual", "igual que arriba", "como arriba",
 		"samoin", "kuten ylla", "sama", "som ovan", "som over", "som ovenfor", "als boven", "zelfde", "j.w", "jw", "jak wyzej",
-		"viz vyse", "то же", "тоже", "同上":
+		"viz vyse", "то же", "тоже", "同上",
+		"dgl", "desgl", "dsgl", "desgleichen", "ebenso", "w. v", "s. oben", "wie vorher", "gleich", "dasselbe",
+		"meme", "le meme", "comme dessus", "voir dessus", "pareil", "mismo", "el mismo", "la misma", "lo mismo", "igual que el anterior",
+		"o mesmo", "a mesma", "mesmo", "igual ao anterior", "lo stesso", "stesso", "uguale", "come prima", "come precedente",
+		"hetzelfde", "dezelfde", "als vorige", "zie boven", "samma", "samma som ovan", "d:o", "se ovan", "samme", "samme som ovenfor",
+		"se ovenfor", "to samo", "ten sam", "ta sama", "tak samo", "totez", "stejne", "jako vyse", "ugyanaz", "uaz", "u.a", "mint fent",
+		"ayni", "la fel", "acelasi", "isto", "enako":
 		return !strings.HasPrefix(f, "-") || strings.HasSuffix(f, "-")
+	}
+	if f == "id." || cell == "id" || cell == "íd" {
+		return true // "ID" is a name
 	}
 	return f == "do." || cell == "do" // "DO" is a digital output
 }

@@ -169,18 +169,26 @@ func IsCount(all []Token, i int) bool {
 func (g *Gauge) Cable(word string) bool {
 	switch word {
 	case "shielded", "screened", "shield", "screen", "shld", "shd", "sh", "scr", "scrn", "geschirmt", "gesch", "abgeschirmt", "abgesch",
-		"schirm", "blinde", "blindee", "blindage", "ecrante", "apantallado", "apantallada", "schermato", "schermata":
+		"schirm", "blinde", "blindee", "blindage", "ecrante", "apantallado", "apantallada", "schermato", "schermata",
+		"geschirmte", "geschirmtes", "ecrantee", "apantallados", "schermati", "blindado", "blindada", "blindados", "blindagem",
+		"afgeschermd", "afgeschermde", "afscherming", "ekranowany", "ekranowana", "ekranowane", "stineny", "stinena", "stinene", "stineni",
+		"skarmad", "skarmat", "skarmade", "skjermet", "skaermet", "suojattu", "arnyekolt", "ecranat", "ecranata", "ekranli",
+		"экранированный", "экранированная":
 		g.Shielded = true
 	case "twisted", "twist", "twisting", "twstd", "tw", "verdrillt", "verdrillen", "torsader", "trenzar", "twisten", "verdr", "torsade",
 		"torsadee", "torsades", "torsadees", "trenzado", "trenzada", "trenzados", "trenzadas", "intrecciato", "intrecciati",
 		"intrecciata", "krouceny", "kroucena", "kroucene", "skrecony", "skrecona", "skrecone", "tvinnad", "tvinnat", "snoet", "getwist",
-		"getwiste", "torcido", "torcida", "torcidos", "trancado", "trancada", "trancados", "entrelacado", "entrelacados":
+		"getwiste", "torcido", "torcida", "torcidos", "trancado", "trancada", "trancados", "entrelacado", "entrelacados",
+		"verdrillte", "verdrilltes", "intrecciate", "ritorto", "ritorta", "kierretty", "sodrott", "csavart", "torsadat", "burgulu",
+		"tvinnade", "snodd", "snoede", "витая", "витой":
 		g.Twisted = true
+	case "skretka", "skretki", "dvoulinka", "partvinnad", "partvinnat", "parsnodd", "parisnoet", "parikierretty", "doppino":
+		g.Twisted, g.Conductors = true, max(g.Conductors, 2)
 	case "tp", "utp", "twp":
 		g.Twisted, g.Conductors = true, max(g.Conductors, 2)
 	case "tsp", "stp", "tspr":
 		g.Twisted, g.Shielded, g.Conductors = true, true, max(g.Conductors, 2)
-	case "pair", "pr", "paar", "paire", "par", "coppia":
+	case "pair", "pr", "paar", "paire", "par", "coppia", "pari", "pereche", "erpar", "пара":
 		g.Conductors = max(g.Conductors, 2)
 	case "triple":
 		g.Conductors = max(g.Conductors, 3)

@@ -114,6 +114,14 @@ func furtherWords(add func(f name.Field, lang string, words ...string)) {
 		{"tr", "signal", "fonksiyon|gorev|isim|tanim|sinyal adi|kullanim"}, {"tr", "gauge", "kablo kesiti|kesit alani|tel kesiti"},
 		{"tr", "colour", "kablo rengi|tel rengi|rengi|renkler"}, {"tr", "length", "boy|kablo boyu|kablo uzunlugu"},
 		{"tr", "note", "aciklamalar|dusunceler"}, {"tr", "current", "akim"}, {"tr", "number", "sira|sira no|sn|numara"},
+		{"de", "cable", "adernpaar|paar nr|paarnr|verseilt mit|abschirmung"},
+		{"fr", "cable", "no paire|n paire|paire torsadee|ecran|torsade avec"},
+		{"es", "cable", "par trenzado|no par|n par"}, {"it", "cable", "coppia|no coppia|calza|schermatura"},
+		{"nl", "cable", "aderpaar|paarnr|afscherming|getwist met"}, {"pt", "cable", "par trancado|blindagem|par no"},
+		{"pl", "cable", "skretka|nr pary|ekran|skrecony z|skrecona z"}, {"cs", "cable", "kroucenka|stineni|cislo paru|par"},
+		{"sv", "cable", "skarm|parnr|tvinnad med|partvinnad"}, {"da", "cable", "skaerm|skjerm|parnr|snoet med|tvunnet med"},
+		{"fi", "cable", "pari|parinro|suojavaippa|kierretty"}, {"hu", "cable", "erpar|arnyekolas"}, {"tr", "cable", "blendaj"},
+		{"ro", "cable", "pereche|ecranaj"},
 	} {
 		add(name.Field(row[1]), row[0], strings.Split(row[2], "|")...)
 	}
