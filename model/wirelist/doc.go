@@ -25,7 +25,8 @@
 // all rows below it, runon puts rows together that go on in the next one, farside what the tables of two devices say of one wire,
 // bothends the columns of both ends in a cell, thingpins those of a thing and its unit, total holds the line that sums a list up;
 // saidonce finds what a list says once of many wires; endpins parts the ends of whole columns; toldpairs finds the sentences that
-// twist wires together, freesaid reads those that say which cavities are free.
+// twist wires together, freesaid reads those that say which cavities are free. strokes reads lines that join the pins of two parts by a
+// drawn stroke, codepage the letters of texts that do not say in which code page they are.
 //
 // What is not understood is never guessed away. It stays as text in the note of its
 // wire and as a finding with file, row and column. A connector, a far end, a length

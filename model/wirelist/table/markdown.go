@@ -33,7 +33,7 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 	var fence []string // the lines since a fence, where one is open
 	tr := ""           // the lines of a row of HTML that is not at its end
 	all := strings.Split(comment.InFences(withoutWiki(text)), "\n")
-	inset := tablesSetIn(name, outsideFences(all), l)
+	inset := joinedPins(tablesSetIn(name, outsideFences(all), l), all)
 	ruled := false // whether the table in hand has a rule below its headings
 	for n < len(all) {
 		line := all[n]
