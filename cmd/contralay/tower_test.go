@@ -104,8 +104,8 @@ var leads = map[string][]string{"tree": {"ends"}, "board/runs/others": {"board/r
 	"board/runs/cards": {"board/runs/say", "board/runs/card"}}
 
 // lists are the parts of the reader of lists, the lowest first: each may use those before it.
-var lists = []string{"comment", "columned", "hueword", "pinword", "plugword", "strokes", "codepage", "table", "strands", "squareword",
-	"value", "report",
+var lists = []string{"comment", "columned", "hueword", "markup", "pinword", "plugword", "strokes", "codepage", "table", "strands",
+	"squareword", "value", "report",
 	"prose", "cable", "freeword", "doingword", "stripname", "titleline", "name", "nameaside", "placehead",
 	"freesaid", "signoff", "words", "printed", "endtext", "sentence", "sidehead", "shape", "tail", "cablelines",
 	"cableonce", "corecells", "column", "fuseways", "doubt", "cableheads", "pads", "arrow", "point", "runline",

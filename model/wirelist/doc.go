@@ -26,7 +26,8 @@
 // bothends the columns of both ends in a cell, thingpins those of a thing and its unit, total holds the line that sums a list up;
 // saidonce finds what a list says once of many wires; endpins parts the ends of whole columns; toldpairs finds the sentences that
 // twist wires together, freesaid reads those that say which cavities are free. strokes reads lines that join the pins of two parts by a
-// drawn stroke, codepage the letters of texts that do not say in which code page they are.
+// drawn stroke, codepage the letters of texts that do not say in which code page they are;
+// markup finds the tables of wikis, of pages and of other texts that are written to be shown.
 //
 // What is not understood is never guessed away. It stays as text in the note of its
 // wire and as a finding with file, row and column. A connector, a far end, a length

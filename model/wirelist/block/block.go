@@ -217,6 +217,9 @@ func (f *finder) find() ([]Block, []table.Row) {
 			f.current.Head = append(f.current.Head, r) // From and To on one row, connector and pin below each
 		case head:
 			f.begin(r, i)
+		case f.current != nil && f.current.endsBefore(r):
+			f.close()
+			f.pending = append(f.pending, r)
 		case f.current == nil:
 			f.pending = append(f.pending, r)
 		default:

@@ -1,5 +1,5 @@
 // Package table makes tables of lists that other people made: separated values,
-// Markdown, .xlsx and .ods.
+// Markdown and other texts that are shown, .xlsx and .ods.
 //
 // A table is one sheet of a workbook or the whole of a text file, its rows with the
 // line each stands on. Cells are text, one line each, as a person sees them. Files are

@@ -15,14 +15,16 @@ func TestRefused(t *testing.T) {
 		data []byte
 		want string
 	}{
-		{"", nil, "list: is empty; allowed: separated values, columns of text, Markdown, .xlsx, .ods"},
+		{"", nil, "list: is empty; allowed: separated values, columns of text, Markdown, a page or a wiki with tables, .xlsx, .ods"},
 		{"large", make([]byte, 2<<20), "list: is 2097152 bytes; allowed: up to 1048576"},
 		{"binary", []byte("a\x00b"),
-			"list: is no text: it has zero bytes; allowed: separated values, columns of text, Markdown, .xlsx, .ods"},
+			"list: is no text: it has zero bytes; allowed: " +
+				"separated values, columns of text, Markdown, a page or a wiki with tables, .xlsx, .ods"},
 		{"old workbook", []byte{0xd0, 0xcf, 0x11, 0xe0, 0},
 			"list: is a workbook of the old binary kind, or one with a password; allowed: save it as .xlsx or .ods without password"},
 		{"page", []byte("%PDF-1.7"),
-			"list: is a page to print, not a list; allowed: separated values, columns of text, Markdown, .xlsx, .ods"},
+			"list: is a page to print, not a list; allowed: " +
+				"separated values, columns of text, Markdown, a page or a wiki with tables, .xlsx, .ods"},
 		{"quotation mark", []byte("Pin,Signal\nA,\"left open\nB,x\n"),
 			"list, row 2: a quotation mark opens a cell here and none closes it; allowed: cells of up to 4096 bytes, each quotation mark " +
 				"closed"},

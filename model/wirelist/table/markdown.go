@@ -6,6 +6,7 @@ import (
 
 	"contralay/model/wirelist/columned"
 	"contralay/model/wirelist/comment"
+	"contralay/model/wirelist/markup"
 )
 
 // hasRuler reports whether a line of the text parts a Markdown header from its table.
@@ -31,20 +32,26 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 	n, before := 0, false // whether the line before is of a table
 	open, first, at := false, 0, 0
 	var fence []string // the lines since a fence, where one is open
-	tr := ""           // the lines of a row of HTML that is not at its end
-	all := strings.Split(comment.InFences(withoutWiki(text)), "\n")
-	inset := joinedPins(tablesSetIn(name, outsideFences(all), l), all)
+	text, inset, err := markedUp(name, comment.InFences(text), l)
+	if err != nil {
+		return nil, err
+	}
+	all := strings.Split(text, "\n")
+	inset = joinedPins(tablesSetIn(name, outsideFences(all), l, inset), all)
 	ruled := false // whether the table in hand has a rule below its headings
 	for n < len(all) {
 		line := all[n]
 		if in, ok := inset[n]; ok {
+			for _, r := range in.rows {
+				if says, allowed := count.row(len(r.Cells)); says != "" {
+					return nil, &Error{Place{File: name, Row: r.Line}, says, allowed}
+				}
+			}
 			t.Rows, before, n = append(t.Rows, in.rows...), false, n+in.n
+			fence, first = nil, len(t.Rows)
 			continue
 		}
 		n++
-		if line == wikiGap {
-			continue
-		}
 		row := Row{Line: n}
 		trimmed := strings.TrimSpace(line)
 		if strings.HasPrefix(trimmed, "```") || strings.HasPrefix(trimmed, "~~~") {
@@ -58,24 +65,6 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 		}
 		if open {
 			fence = append(fence, line)
-		}
-		if lower := strings.ToLower(trimmed); !open && (tr != "" || strings.HasPrefix(lower, "<t") || strings.HasPrefix(lower, "</t")) &&
-			len(tr) < l.CellBytes {
-			if tr += trimmed; strings.Contains(lower, "<table") {
-				before = false
-			}
-			cells, head, ok := htmlRow(tr)
-			if !ok && !strings.Contains(strings.ToLower(tr), "<tr") {
-				tr = ""
-			}
-			if !ok {
-				continue
-			}
-			row.Cells, row.First, row.Ruled, tr = cells, !before, head && !before, ""
-			if before = true; strings.Join(cells, "") != "" {
-				t.Rows = append(t.Rows, row)
-			}
-			continue
 		}
 		head := n < len(all) && isRuler(strings.TrimSpace(all[n]))
 		switch {
@@ -227,11 +216,8 @@ func (r *Row) strike() {
 	}
 }
 
-// emphasis is what a text is bold or code by; lineBreaks are what stands for a new line in a cell.
-var (
-	emphasis   = strings.NewReplacer("**", "", "`", "")
-	lineBreaks = strings.NewReplacer("<br>", " ", "<br/>", " ", "<br />", " ")
-)
+// emphasis is what a text is bold or code by.
+var emphasis = strings.NewReplacer("**", "", "`", "")
 
 // tableCells parts a line at each bar that no backslash stands before, and takes
 // emphasis and code marks off.
@@ -247,8 +233,8 @@ func tableCells(line string) []string {
 			end++
 		}
 		cell := withoutBackslashes(line[:end])
-		if strings.IndexByte(cell, '<') >= 0 {
-			cell = lineBreaks.Replace(cell)
+		if strings.IndexByte(cell, '<') >= 0 || strings.IndexByte(cell, '&') >= 0 {
+			cell = markup.Shown(cell)
 		}
 		cell = withoutIcons(marked(cell))
 		for _, mark := range []string{"**", "`", "__"} {

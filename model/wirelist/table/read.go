@@ -12,8 +12,7 @@ import (
 )
 
 // Read makes tables of one file; what is odd in its cells is left out of them, and said. What it is shows in its content; the name serves
-// for
-// messages and, where a text could be either, for Markdown.
+// for messages and, where a text could be either, for Markdown.
 //
 // The error is an *Error: a file past a limit, a binary one, a workbook that is
 // broken or locked. Then there are no tables.
@@ -26,7 +25,7 @@ func read(name string, data []byte, l Limits) ([]Table, error) {
 	refuse := func(says, allowed string) ([]Table, error) {
 		return nil, &Error{Place{File: name}, says, allowed}
 	}
-	const kinds = "separated values, columns of text, Markdown, .xlsx, .ods"
+	const kinds = "separated values, columns of text, Markdown, a page or a wiki with tables, .xlsx, .ods"
 	switch {
 	case len(data) > l.FileBytes:
 		return refuse(fmt.Sprintf("is %d bytes", len(data)), fmt.Sprintf("up to %d", l.FileBytes))
@@ -54,6 +53,9 @@ func read(name string, data []byte, l Limits) ([]Table, error) {
 func readText(name, text string, l Limits) ([]Table, error) {
 	lower := strings.ToLower(name)
 	if strings.HasSuffix(lower, ".md") || strings.HasSuffix(lower, ".markdown") {
+		return readMarkdown(name, text, l)
+	}
+	if hasMarkup(name, text) {
 		return readMarkdown(name, text, l)
 	}
 	text = columned.WithoutBoxes(text)

@@ -18,11 +18,17 @@ type setIn struct {
 	n    int // lines
 }
 
-// tablesSetIn finds these tables, each at its first line.
-func tablesSetIn(name string, lines []string, l Limits) map[int]setIn {
-	all := map[int]setIn{}
+// tablesSetIn finds these tables, each at its first line, between those that are found already.
+func tablesSetIn(name string, lines []string, l Limits, all map[int]setIn) map[int]setIn {
+	if all == nil {
+		all = map[int]setIn{}
+	}
 	for i := 0; i < len(lines); i++ {
 		n := 0
+		if in, found := all[i]; found {
+			i += in.n - 1
+			continue
+		}
 		for i+n < len(lines) && isSetIn(lines[i+n]) {
 			n++
 		}

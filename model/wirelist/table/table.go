@@ -39,6 +39,7 @@ type Row struct {
 	Deep   int        // how far such a point is set in
 	Ruled  bool       // a rule line of Markdown stands below it: it is the headings of a table
 	First  bool       // an empty line, or a line of no table, stands before it: a table of Markdown begins here
+	Apart  bool       // of such a row: the signs of its language say that the table above it has ended
 	Struck bool       // every cell of it is struck out
 	Hidden bool       // its workbook does not show it
 	Taken  bool       // a text between the rows of which the rows below it say all
