@@ -34,9 +34,9 @@ const leastWires = 2
 // Find finds the runs of a text. A line alone is one where another run says what such lines are.
 func Find(lines []string) (all []Run) {
 	if all = find(lines, leastWires); len(all) > 0 {
-		return find(lines, 1)
+		all = find(lines, 1)
 	}
-	return nil
+	return append(all, directed(lines)...)
 }
 
 // find finds the runs of a text that have so many lines at least.
@@ -62,7 +62,7 @@ func find(lines []string, least int) (all []Run) {
 // Has reports whether a text has such a run.
 func Has(text string) bool {
 	if !strings.Contains(text, "--") && !strings.ContainsAny(text, "─━—–→←↔") && !strings.Contains(text, "==") &&
-		!strings.Contains(text, " - ") {
+		!strings.Contains(text, " - ") && !strings.Contains(text, "<-") {
 		return false
 	}
 	return len(Find(strings.Split(text, "\n"))) > 0
