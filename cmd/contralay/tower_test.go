@@ -104,12 +104,12 @@ var leads = map[string][]string{"tree": {"ends"}, "board/runs/others": {"board/r
 	"board/runs/cards": {"board/runs/say", "board/runs/card"}}
 
 // lists are the parts of the reader of lists, the lowest first: each may use those before it.
-var lists = []string{"comment", "columned", "hueword", "markup", "pinword", "plugword", "table", "strands", "squareword", "value", "report",
-	"prose", "cable", "freeword", "doingword", "stripname", "titleline", "name", "huecodes", "nameaside", "placehead",
+var lists = []string{"comment", "columned", "hueword", "markup", "pinword", "plugword", "strokes", "codepage", "table", "strands",
+	"squareword", "value", "report", "prose", "cable", "freeword", "doingword", "stripname", "titleline", "name", "huecodes", "nameaside", "placehead",
 	"freesaid", "signoff", "words", "printed", "endtext", "sentence", "sidehead", "shape", "tail", "cablelines",
 	"cableonce", "corecells", "column", "fuseways", "doubt", "cableheads", "pads", "arrow", "point", "runline",
-	"padlines", "alike", "lettered", "jotted", "penned", "leaders", "noted", "record", "grid", "twoside", "titled", "parted", "plugwires", "block",
-	"bothends", "thingpins", "settle", "reading", "draft", "saidonce", "total", "farside", "runon", "grouphead",
+	"padlines", "alike", "lettered", "jotted", "penned", "leaders", "noted", "record", "grid", "twoside", "titled", "parted",
+	"plugwires", "block", "bothends", "thingpins", "settle", "reading", "draft", "saidonce", "total", "farside", "runon", "grouphead",
 	"row", "endpins", "toldpairs", "join", "audit"}
 
 // benchtest opens the whole bench for the tests of its parts; heattest is another method that the

@@ -239,6 +239,7 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int
 		}
 	}
 	sayUnread(im, t, found)
+	saySketches(im, t)
 	if none && len(over) > 0 {
 		im.Say(report.Note, "sheet without headings", table.Place{File: t.File, Sheet: t.Sheet, Row: over[0].Line}, "", "left out")
 		last := &im.Rep.Findings[len(im.Rep.Findings)-1]

@@ -19,7 +19,7 @@ func (a *auditor) cells(t *Table) {
 	for _, r := range t.Rows {
 		made := a.row(t, r)
 		wires := made.wires
-		if wires == nil || made.conflict || t.Grid && !a.saysMore(r) {
+		if wires == nil || made.conflict || t.Grid && !a.saysMore(r) || a.tellsNone(t, r) {
 			continue
 		}
 		missing := false
@@ -43,6 +43,14 @@ func (a *auditor) cells(t *Table) {
 // saysMore reports whether a cell of a grid says more than its cavity.
 func (a *auditor) saysMore(r table.Row) bool {
 	return slices.ContainsFunc(r.Cells[min(1, len(r.Cells)):], func(c string) bool { return c != "" && !a.isNothing(c) })
+}
+
+// tellsNone reports whether a row is one of several that a line makes and tells no wire: a text behind a wire, or a free cavity beside it.
+func (a *auditor) tellsNone(t *Table, r table.Row) bool {
+	if t.Points {
+		return false
+	}
+	return r.Prose || slices.ContainsFunc(r.Cells, func(c string) bool { return c != "" && a.freePins[cell{a.place(t.of(r)), c}] })
 }
 
 // isSkipped reports whether a cell says nothing of a wire: a number of its row, a dash, a mark, a word for yes, no or none.

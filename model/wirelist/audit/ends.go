@@ -21,6 +21,9 @@ func (a *auditor) ends(t *Table) {
 	var read, signal, joined []table.Row
 	cols := map[int]bool{}
 	for _, r := range t.Rows {
+		if a.tellsNone(t, r) {
+			continue
+		}
 		for _, it := range a.row(t, r).items {
 			if it.Place.Row != r.Line {
 				continue

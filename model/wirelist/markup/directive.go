@@ -15,6 +15,7 @@ import "strings"
 func directive(t *reader, i int) (rows []Row, n int) {
 	l := strings.TrimSpace(t.lines[i])
 	kind, caption, ok := strings.Cut(strings.TrimPrefix(l, ".. "), "::")
+	kind = strings.TrimSpace(kind) // ".. list-table ::"
 	if caption = restMarks().plain(caption); !ok || kind != "list-table" && kind != "csv-table" {
 		return nil, 0
 	}

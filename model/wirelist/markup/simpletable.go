@@ -13,7 +13,7 @@ import "strings"
 //	=====  ===============  ======
 
 func simpleTable(t *reader, i int) (rows []Row, n int) {
-	rule := strings.TrimRight(t.lines[i], " \t")
+	rule := strings.TrimRight(untabbed(t.lines[i]), " ")
 	cols := piecesOf(rule, "=")
 	if len(cols) < 2 {
 		return nil, 0
@@ -21,7 +21,7 @@ func simpleTable(t *reader, i int) (rows []Row, n int) {
 	rules := []int{i}
 	for k := i + 1; k < len(t.lines); k++ {
 		t.spent++
-		if l := strings.TrimRight(t.lines[k], " \t"); l == rule {
+		if l := strings.TrimRight(untabbed(t.lines[k]), " "); l == rule {
 			if rules = append(rules, k); len(rules) == 3 || k+1 == len(t.lines) || strings.TrimSpace(t.lines[k+1]) == "" {
 				break
 			}
@@ -63,6 +63,27 @@ func simpleTable(t *reader, i int) (rows []Row, n int) {
 	return spread(s.all, "", 0), last - i + 1
 }
 
+// untabbed is a line with blanks in the place of its tabs, as many as reach the next stop.
+func untabbed(l string) string {
+	const stop = 8 // characters
+	if strings.IndexByte(l, '\t') < 0 {
+		return l
+	}
+	var b strings.Builder
+	at := 0
+	for _, r := range l {
+		n := 1
+		if r == '\t' {
+			n, r = stop-at%stop, ' '
+		}
+		for range n {
+			b.WriteRune(r)
+		}
+		at += n
+	}
+	return b.String()
+}
+
 // piecesOf are the pieces of a rule, by their places; nil where a line is something else.
 func piecesOf(l, sign string) (cols [][2]int) {
 	if strings.Trim(l, sign+" ") != "" || l == "" {
@@ -95,6 +116,7 @@ func (s *simple) add(lines []string, line int, head bool) (ok bool) {
 		if strings.TrimSpace(l) == "" {
 			continue
 		}
+		l = untabbed(l)
 		if over := piecesOf(strings.TrimRight(l, " "), "-"); len(over) > 1 || len(over) == 1 && over[0][1]-over[0][0] > 3 {
 			s.span(over)
 			continue

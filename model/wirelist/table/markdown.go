@@ -37,7 +37,7 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 		return nil, err
 	}
 	all := strings.Split(text, "\n")
-	inset = tablesSetIn(name, outsideFences(all), l, inset)
+	inset = joinedPins(tablesSetIn(name, outsideFences(all), l, inset), all)
 	ruled := false // whether the table in hand has a rule below its headings
 	for n < len(all) {
 		line := all[n]

@@ -8,6 +8,7 @@ import (
 	"contralay/model/visible"
 	"contralay/model/wirelist/columned"
 	"contralay/model/wirelist/comment"
+	"contralay/model/wirelist/strokes"
 )
 
 // Read makes tables of one file; what is odd in its cells is left out of them, and said. What it is shows in its content; the name serves
@@ -69,6 +70,9 @@ func readText(name, text string, l Limits) ([]Table, error) {
 		if parted, heads, ok := columned.Told(text); ok {
 			return readHeaded(name, parted, heads, l)
 		}
+	}
+	if !strings.HasSuffix(lower, ".csv") && !strings.HasSuffix(lower, ".tsv") && strokes.Has(text) {
+		return readMarkdown(name, text, l)
 	}
 	if hasRuler(text) || isPoints(text) || columned.StartsArrowed(text) || columned.Led(text) {
 		return readMarkdown(name, text, l)

@@ -6,6 +6,8 @@ import (
 	"strings"
 	"unicode/utf16"
 	"unicode/utf8"
+
+	"contralay/model/wirelist/codepage"
 )
 
 // decodeText makes UTF-8 of a text: with a byte-order mark as it says, else UTF-8
@@ -26,7 +28,7 @@ func decodeText(data []byte) (text, guess, problem string) {
 	text = string(data)
 	if !utf8.Valid(data) {
 		var sure bool
-		if text, guess, sure = inPage(data); !sure {
+		if text, guess, sure = codepage.Of(data); !sure {
 			guess += ", which is not sure"
 		}
 	}

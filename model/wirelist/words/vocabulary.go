@@ -78,6 +78,7 @@ var vocabulary = sync.OnceValue(func() map[string]name.Meaning {
 		"circuit name",
 		"label",
 		"purpose", "pin name", "pin function", "wire name", "use", "for", "used for", "serves", "what")
+	add(name.FieldSignal, "", "meaning", "signal meaning")
 	add(name.FieldSignal, "de", "funktion", "bezeichnung", "beschreibung", "signalname", "benennung", "belegung", "potential")
 	add(name.FieldSignal, "fr", "fonction", "designation", "nom")
 	add(name.FieldSignal, "es", "senal", "funcion", "descripcion", "nombre")

@@ -1,4 +1,4 @@
-package table
+package codepage
 
 import (
 	"slices"
@@ -51,9 +51,9 @@ func pages() []page {
 // mostSeen is how many letters beyond ASCII are looked at; more say nothing new (no source).
 const mostSeen = 4000
 
-// inPage reads a text in the code page that its letters fit best and says its name. sure is false where
+// Of reads a text in the code page that its letters fit best and says its name. sure is false where
 // letters are left that fit no language, or another page fits as well and reads other letters.
-func inPage(data []byte) (text, name string, sure bool) {
+func Of(data []byte) (text, name string, sure bool) {
 	type try struct {
 		page
 		misses int
