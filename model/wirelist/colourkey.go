@@ -4,10 +4,10 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/draft"
+	"contralay/model/wirelist/huekey"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
-	"contralay/model/wirelist/value"
 )
 
 // colourKey takes in the lines of the lists that say what their short forms of colours mean.
@@ -18,9 +18,9 @@ func colourKey(im *draft.Importer, tables []table.Table) {
 				continue
 			}
 			text := shape.RowText(r.Cells)
-			key := value.ReadColourKey(text)
+			key := huekey.ReadColourKey(text)
 			if key == nil && strings.Contains(text, "=") {
-				key = value.KeyOfLegend(r.Cells)
+				key = huekey.KeyOfLegend(r.Cells)
 			}
 			if key == nil {
 				continue

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/draft"
+	"contralay/model/wirelist/huekey"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
@@ -20,7 +21,7 @@ import (
 //	R | red
 type keyTable struct {
 	at, n int // the first of its rows, its headings among them, and how many they are
-	key   value.ColourKey
+	key   huekey.ColourKey
 }
 
 // leastKey is how many rows a key has at least: fewer are a table of something else (no source).
@@ -52,7 +53,7 @@ func keyTables(known map[string]name.Meaning, t *table.Table, all []table.Table)
 
 // keyRun is how many rows from the first on are short forms of colours with the word of each beside it, or before it.
 func keyRun(rows []table.Row) (run keyTable) {
-	run.key = value.ColourKey{}
+	run.key = huekey.ColourKey{}
 	words := map[string]bool{}
 	swapped, letters := false, 0
 	for _, r := range rows {
@@ -61,7 +62,7 @@ func keyRun(rows []table.Row) (run keyTable) {
 			break
 		}
 		if run.n == 0 {
-			swapped = value.IsKeyPair(cells[1], cells[0])
+			swapped = huekey.IsKeyPair(cells[1], cells[0])
 		}
 		short, word := cells[0], cells[1]
 		if swapped {
@@ -73,10 +74,10 @@ func keyRun(rows []table.Row) (run keyTable) {
 			letters++
 			continue
 		}
-		if !value.IsKeyPair(short, word) || run.key[folded] != "" || words[table.Fold(word)] {
+		if !huekey.IsKeyPair(short, word) || run.key[folded] != "" || words[table.Fold(word)] {
 			break
 		}
-		if value.IsShortOf(short, word) {
+		if huekey.IsShortOf(short, word) {
 			letters++
 		}
 		words[table.Fold(word)], run.key[folded] = true, word
@@ -172,12 +173,12 @@ func withoutKeys(im *draft.Importer, known map[string]name.Meaning, tables []tab
 const readByKey = "the colours are read by it"
 
 // takeKey gives the importer a key to the colours of a file.
-func takeKey(im *draft.Importer, file string, key value.ColourKey) {
+func takeKey(im *draft.Importer, file string, key huekey.ColourKey) {
 	if im.Keys == nil {
-		im.Keys = map[string]value.ColourKey{}
+		im.Keys = map[string]huekey.ColourKey{}
 	}
 	if im.Keys[file] == nil {
-		im.Keys[file] = value.ColourKey{}
+		im.Keys[file] = huekey.ColourKey{}
 	}
 	for short, word := range key {
 		im.Keys[file][short] = word

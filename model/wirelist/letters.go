@@ -4,11 +4,11 @@ import (
 	"slices"
 
 	"contralay/model/wirelist/draft"
+	"contralay/model/wirelist/huekey"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/row"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
-	"contralay/model/wirelist/value"
 )
 
 // takeLetters takes the letters of a column of colours for what they mean on old British vehicles, where no key in the lists says
@@ -31,10 +31,10 @@ func takeLetters(im *draft.Importer, b *shape.Block, place table.Place) {
 			cells = append(cells, r.Cells[i])
 		}
 	}
-	if !value.AreLetters(cells) {
+	if !huekey.AreLetters(cells) {
 		return
 	}
-	b.Key = value.LetterKey()
+	b.Key = huekey.LetterKey()
 	im.Colours = b.Key
 	place.Row = b.Head
 	im.Doubt("one letter for each colour, and no key to them", place, shape.At(b.Cols, i),

@@ -7,12 +7,12 @@ import (
 
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/huecodes"
+	"contralay/model/wirelist/huekey"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/row"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
-	"contralay/model/wirelist/value"
 	"contralay/model/wirelist/words"
 )
 
@@ -53,7 +53,7 @@ func takePlain(im *draft.Importer, b *shape.Block, all []*shape.Block, place tab
 		key, of, sure = huecodes.Of(cells, langs...)
 	}
 	if key == nil {
-		key = value.MadePlain(cells, b.Lang)
+		key = huekey.MadePlain(cells, b.Lang)
 	}
 	if len(key) == 0 {
 		return
@@ -83,7 +83,7 @@ func addPlain(im *draft.Importer, b *shape.Block, cells []string) {
 	for i, c := range cells {
 		said[i] = im.Colours.InEnglish(c)
 	}
-	more := value.MadePlain(said, b.Lang)
+	more := huekey.MadePlain(said, b.Lang)
 	if len(more) == 0 {
 		return
 	}

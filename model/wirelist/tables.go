@@ -8,12 +8,12 @@ import (
 	"contralay/model/visible"
 	"contralay/model/wirelist/block"
 	"contralay/model/wirelist/draft"
+	"contralay/model/wirelist/huekey"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/reading"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
-	"contralay/model/wirelist/value"
 	"contralay/model/wirelist/words"
 )
 
@@ -49,7 +49,7 @@ func (f *Found) Wires() bool { return !f.Said.LeftOut && !f.Loose && !f.Joined()
 
 // prepared is some lists as Import takes their rows: without keys and remarks, lines that tell a wire each in columns.
 // keys are what the colours of each file mean.
-func prepared(tables []table.Table, recipe *name.Recipe) (h shape.Headings, rows []table.Table, keys map[string]value.ColourKey) {
+func prepared(tables []table.Table, recipe *name.Recipe) (h shape.Headings, rows []table.Table, keys map[string]huekey.ColourKey) {
 	im, known := &draft.Importer{}, words.Vocabulary()
 	tables = withoutKeys(im, known, withoutPrints(im, known, recipe, withoutSheetColumns(im, tables)))
 	colourKey(im, tables)

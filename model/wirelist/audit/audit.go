@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/draft"
+	"contralay/model/wirelist/huekey"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
@@ -24,7 +25,7 @@ type Table struct {
 	Points bool           // its rows are the points of a list, or lines of text, each parted by the signs in it
 	Grid   bool           // its rows are the cells of a grid, several to a line
 	Lang   string
-	Key    value.ColourKey // what its short forms of colours mean
+	Key    huekey.ColourKey // what its short forms of colours mean
 	Mark   value.Mark
 }
 

@@ -3,6 +3,7 @@ package column
 import (
 	"strings"
 
+	"contralay/model/wirelist/huekey"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/signoff"
@@ -38,7 +39,7 @@ type Profile struct {
 const MostLooked = 400
 
 // Of looks at the cells of one column of some rows; key says what the short forms of colours in them mean.
-func Of(rows []table.Row, col int, lang string, mark value.Mark, key value.ColourKey) Profile {
+func Of(rows []table.Row, col int, lang string, mark value.Mark, key huekey.ColourKey) Profile {
 	var p Profile
 	seen, folded := map[string]Profile{}, map[string]bool{} // what each text is: many cells have the same
 	for _, r := range rows[:min(len(rows), MostLooked)] {
@@ -84,7 +85,7 @@ func (p *Profile) add(o *Profile) {
 }
 
 // look takes in one cell.
-func (p *Profile) look(cell, lang string, mark value.Mark, key value.ColourKey) {
+func (p *Profile) look(cell, lang string, mark value.Mark, key huekey.ColourKey) {
 	p.Filled++
 	digits := strings.ContainsAny(cell, "0123456789")
 	number := strings.Trim(cell, "0123456789.,") == ""

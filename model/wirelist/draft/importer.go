@@ -5,6 +5,7 @@ import (
 
 	"contralay/model"
 	"contralay/model/catalogue"
+	"contralay/model/wirelist/huekey"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/table"
@@ -38,8 +39,8 @@ type Importer struct {
 
 	Squares bool // the sizes of the sheet in hand are cross sections, as far as its tables say
 
-	Keys    map[string]value.ColourKey // what the lists say that their short forms of colours mean, by their file
-	Colours value.ColourKey            // of the table in hand
+	Keys    map[string]huekey.ColourKey // what the lists say that their short forms of colours mean, by their file
+	Colours huekey.ColourKey            // of the table in hand
 
 	Groups []Group // of wires that are made up together
 	Count  int     // of items made

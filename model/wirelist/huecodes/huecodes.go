@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/huekey"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
@@ -23,7 +24,7 @@ const (
 //	Draad | Kleur
 //	1     | zw
 //	2     | bl/wt
-func Of(cells []string, langs ...string) (key value.ColourKey, of string, sure bool) {
+func Of(cells []string, langs ...string) (key huekey.ColourKey, of string, sure bool) {
 	met := distinct(cells)
 	if !slices.ContainsFunc(met, func(c string) bool { return len(c) <= longest && isStrange(c, langs) }) {
 		return nil, "", false
@@ -49,7 +50,7 @@ func Of(cells []string, langs ...string) (key value.ColourKey, of string, sure b
 }
 
 // ofLanguage is the key to some cells by the sets of one language; nil where none reads nearly all of them, or two read them otherwise.
-func ofLanguage(cells []string, lang string) (key value.ColourKey) {
+func ofLanguage(cells []string, lang string) (key huekey.ColourKey) {
 	least := len(cells) + 1
 	for _, s := range sets() {
 		if s.lang != lang {
@@ -94,7 +95,7 @@ func isStrange(cell string, langs []string) bool {
 }
 
 // strangeIn is how many short forms of a key nobody reads without it.
-func strangeIn(key value.ColourKey) (n int) {
+func strangeIn(key huekey.ColourKey) (n int) {
 	for short := range key {
 		if isStrange(short, []string{""}) && !strings.ContainsAny(short, between) {
 			n++
@@ -104,7 +105,7 @@ func strangeIn(key value.ColourKey) (n int) {
 }
 
 // disagree reports whether two keys differ in a short form that both have.
-func disagree(a, b value.ColourKey) bool {
+func disagree(a, b huekey.ColourKey) bool {
 	for short, means := range a {
 		if other, ok := b[short]; ok && other != means {
 			return true
@@ -115,7 +116,7 @@ func disagree(a, b value.ColourKey) bool {
 
 // read makes the key to some cells; unread is how many of them it has no colour for, those among them whose short form keeps two
 // meanings. nil where no short form is met.
-func (s set) read(cells []string) (key value.ColourKey, unread int) {
+func (s set) read(cells []string) (key huekey.ColourKey, unread int) {
 	words := map[string]bool{}
 	var whole []string
 	for _, c := range cells {
@@ -139,7 +140,7 @@ func (s set) read(cells []string) (key value.ColourKey, unread int) {
 			words[w] = true
 		}
 	}
-	key = value.ColourKey{}
+	key = huekey.ColourKey{}
 	said := s.settled(words)
 	for w := range words {
 		means, open := s.meaning(w, said)

@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/huekey"
 	"contralay/model/wirelist/value"
 )
 
@@ -68,7 +69,7 @@ func IsSized(pieces []string) bool {
 // IsColourOrLetters reports whether a text, as ValuesBehind gives it, is a colour, or the letters of one as on old British vehicles,
 // which are one beside a size with its unit alone.
 func IsColourOrLetters(text string) bool {
-	return IsColour(text) || text != "" && text == strings.ToUpper(text) && value.LetterKey().Written(text)
+	return IsColour(text) || text != "" && text == strings.ToUpper(text) && huekey.LetterKey().Written(text)
 }
 
 // IsColour reports whether a text is the name of a colour and nothing else.
@@ -76,10 +77,10 @@ func IsColour(text string) bool { return value.NamesColour(text) }
 
 // WireValues reads a text that is the colour of a wire, with its size or without, and nothing else: "red", "red wire",
 // "red (20 AWG)", "20 AWG red". The letters of old British vehicles are a colour beside a size with its unit, "U/W 1.0 mm²".
-func WireValues(text string) (colour, size string) { return ValuesByKey(text, value.LetterKey()) }
+func WireValues(text string) (colour, size string) { return ValuesByKey(text, huekey.LetterKey()) }
 
 // ValuesByKey is WireValues where a size stands beside a colour in the short forms of a key.
-func ValuesByKey(text string, key value.ColourKey) (colour, size string) {
+func ValuesByKey(text string, key huekey.ColourKey) (colour, size string) {
 	if front, values := ValuesBehind(text); len(values) == 1 && !IsColour(values[0]) {
 		text, size = front, values[0]
 	}

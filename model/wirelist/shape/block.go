@@ -4,6 +4,7 @@ import (
 	"strings"
 	"unicode"
 
+	"contralay/model/wirelist/huekey"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
@@ -16,7 +17,7 @@ type Block struct {
 	Head   int         // its line; 0 where the columns have numbers only
 	Cols   []Column
 	Lang   string
-	Key    value.ColourKey // what its short forms of colours mean, as far as the list says it or its letters
+	Key    huekey.ColourKey // what its short forms of colours mean, as far as the list says it or its letters
 	Mark   value.Mark
 	Rows   []table.Row
 

@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/huekey"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/signoff"
 	"contralay/model/wirelist/table"
@@ -68,7 +69,7 @@ type Headings struct {
 	Recipe *name.Recipe
 	NoEnds bool // a column of signals is one that a row can hang on
 
-	Colours value.ColourKey // what the lists say that their short forms of colours mean
+	Colours huekey.ColourKey // what the lists say that their short forms of colours mean
 }
 
 // IsHead reports whether a row is headings that are known: two cells or more with a known

@@ -117,3 +117,9 @@ func colourWord(word, lang string) (int, bool) {
 	}
 	return hueword.Of(word)
 }
+
+// IsHue reports whether a folded word is one for a hue, by its place in hues, in every language that has it.
+func IsHue(w string, hue int) bool {
+	of, ok := colourWord(w, "")
+	return ok && of == hue
+}

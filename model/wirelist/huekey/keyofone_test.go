@@ -1,9 +1,9 @@
-package value_test
+package huekey_test
 
 import (
 	"testing"
 
-	"contralay/model/wirelist/value"
+	"contralay/model/wirelist/huekey"
 )
 
 // A sentence may say what one short form means. One whose letters are not in the words for the colour says the colour of a net.
@@ -12,7 +12,7 @@ func TestKeyOfOneColour(t *testing.T) {
 		"DBU is dark blue": "dark blue", "LGN means light green.": "light green", "VT = violet": "violet",
 		"GND is black": "", "CAN is yellow": "", "PE is green/yellow": "", "RD is": "", "It is dark blue": "", "DBU was dark blue": "",
 	} {
-		key := value.ReadColourKey(text)
+		key := huekey.ReadColourKey(text)
 		got := ""
 		for _, word := range key {
 			got = word

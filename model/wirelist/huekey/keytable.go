@@ -1,9 +1,10 @@
-package value
+package huekey
 
 import (
 	"strings"
 
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
 )
 
 // IsKeyPair reports whether one cell can be the short form of the colour that another says in a word, "LG" and "light green".
@@ -11,7 +12,7 @@ func IsKeyPair(short, word string) bool {
 	if !isShortForm(short) || strings.ContainsAny(short, "+-/?") || len(word) < 3 || len(short) >= len(word) {
 		return false
 	}
-	c, ok := ParseColour(word, "")
+	c, ok := value.ParseColour(word, "")
 	return ok && len(c) <= 2
 }
 
@@ -40,7 +41,7 @@ func (k ColourKey) Written(cell string) bool {
 		}
 		n++
 	}
-	return n > 0 && n <= MostHues
+	return n > 0 && n <= value.MostHues
 }
 
 // together parts short forms that are written without a sign between them, "LGB" in "LG" and "B": the longest first. nil where
@@ -51,7 +52,7 @@ func (k ColourKey) together(w string) (words []string) {
 		for n > 0 && k[rest[:n]] == "" {
 			n--
 		}
-		if n == 0 || len(words) == MostHues {
+		if n == 0 || len(words) == value.MostHues {
 			return nil
 		}
 		words = append(words, k[rest[:n]])
@@ -69,7 +70,7 @@ func (k ColourKey) apart(w string) (string, bool) {
 	if words == nil {
 		return "", false
 	}
-	if _, whole := ParseColour(w, ""); whole && len(w) > 2 && len(words) > 1 && !isUpper(w) {
+	if _, whole := value.ParseColour(w, ""); whole && len(w) > 2 && len(words) > 1 && !isUpper(w) {
 		return "", false
 	}
 	return strings.Join(words, "/"), true

@@ -1,9 +1,10 @@
-package value
+package huekey
 
 import (
 	"strings"
 
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
 )
 
 // LetterKey is the key to the letters by which the wires of old British vehicles are marked, one for each colour: U is blue, which no
@@ -21,7 +22,7 @@ func AreLetters(cells []string) bool {
 	key := LetterKey()
 	n, strange, blue, english := 0, 0, false, false
 	for _, c := range cells {
-		if IsNothing(c) {
+		if value.IsNothing(c) {
 			continue
 		}
 		if len(c) > 5 || c != strings.ToUpper(c) || !key.Written(c) {
@@ -29,7 +30,7 @@ func AreLetters(cells []string) bool {
 		}
 		f := table.Fold(c)
 		blue, english = blue || strings.Contains(f, "u"), english || strings.ContainsAny(f, "nwy")
-		if _, ok := ParseColour(c, ""); !ok {
+		if _, ok := value.ParseColour(c, ""); !ok {
 			strange++
 		}
 		n++

@@ -1,9 +1,10 @@
-package value
+package huekey
 
 import (
 	"strings"
 
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
 )
 
 // KeyOfLegend reads the cells of a row that says what one short form or a few mean: a word that leads to a key stands before them,
@@ -22,10 +23,10 @@ func KeyOfLegend(cells []string) ColourKey {
 			}
 			short, word, ok := strings.Cut(piece, "=")
 			short, word = strings.TrimSpace(short), strings.TrimSpace(word)
-			colour, is := ParseColour(word, "")
+			colour, is := value.ParseColour(word, "")
 			whole = whole && ok && is && len(word) > 2
 			if ok && is && len(colour) == 1 && IsKeyPair(short, word) {
-				_, known := ParseColour(short, "")
+				_, known := value.ParseColour(short, "")
 				whole = whole && !known
 				key[table.Fold(short)] = word
 			}

@@ -1,9 +1,10 @@
-package value
+package huekey
 
 import (
 	"strings"
 
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
 )
 
 // keyOfSentences reads a text in which two or more short sentences say each what a short form means, among others or not: "20 ga solid. Bl
@@ -23,7 +24,7 @@ func keyOfSentences(text string) ColourKey {
 		if !ok || !more || !isShortForm(short) || len(called) < 3 || !isMeans(verb) {
 			continue
 		}
-		if c, is := ParseColour(called, ""); is && len(c) == 1 && short[0] >= 'A' && short[0] <= 'Z' {
+		if c, is := value.ParseColour(called, ""); is && len(c) == 1 && short[0] >= 'A' && short[0] <= 'Z' {
 			key[table.Fold(short)] = called
 		}
 	}

@@ -1,10 +1,11 @@
-package value
+package huekey
 
 import (
 	"slices"
 	"strings"
 
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
 )
 
 // MadePlain is the key to the short forms of a column of colours that mean two colours, "bl" and "gr", where the other cells leave one of
@@ -15,17 +16,17 @@ func MadePlain(cells []string, lang string) ColourKey {
 	words := map[string]bool{}
 	open, striped := false, 0
 	for _, c := range cells {
-		if IsNothing(c) || len(c) > 12 {
+		if value.IsNothing(c) || len(c) > 12 {
 			continue
 		}
-		if _, ok := ParseColour(c, lang); !ok {
+		if _, ok := value.ParseColour(c, lang); !ok {
 			open = true
 		}
 		of := strings.FieldsFunc(table.Fold(c), func(r rune) bool { return strings.ContainsRune("/-+ ", r) })
 		for _, w := range of {
 			words[w] = true
 		}
-		if len(of) == 2 && slices.ContainsFunc(of, func(w string) bool { return isHue(w, 9) }) {
+		if len(of) == 2 && slices.ContainsFunc(of, func(w string) bool { return value.IsHue(w, 9) }) {
 			striped++
 		}
 	}
@@ -34,7 +35,7 @@ func MadePlain(cells []string, lang string) ColourKey {
 	}
 	has := func(hue int) bool {
 		for w := range words {
-			if isHue(w, hue) {
+			if value.IsHue(w, hue) {
 				return true
 			}
 		}
@@ -42,7 +43,8 @@ func MadePlain(cells []string, lang string) ColourKey {
 	}
 	pairs := striped > 1
 	for w := range words {
-		pairs = pairs && (w == "bl" || w == "br" || w == "gr" || isHue(w, 3) || isHue(w, 5) || isHue(w, 1) || isHue(w, 6) || isHue(w, 9))
+		pairs = pairs && (w == "bl" || w == "br" || w == "gr" || value.IsHue(w, 3) || value.IsHue(w, 5) || value.IsHue(w,
+			1) || value.IsHue(w, 6) || value.IsHue(w, 9))
 	}
 	key := ColourKey{}
 	for _, short := range []struct {
@@ -68,7 +70,7 @@ func MadePlain(cells []string, lang string) ColourKey {
 		key["br"] = "brown"
 	}
 	for _, c := range cells { // another form that nobody reads may say how the shop writes
-		if _, ok := ParseColour(key.InEnglish(c), lang); !ok && !IsNothing(c) && len(c) < 4 {
+		if _, ok := value.ParseColour(key.InEnglish(c), lang); !ok && !value.IsNothing(c) && len(c) < 4 {
 			return nil
 		}
 	}
@@ -76,10 +78,4 @@ func MadePlain(cells []string, lang string) ColourKey {
 		return nil
 	}
 	return key
-}
-
-// isHue reports whether a word is one for a hue in every language that has it.
-func isHue(w string, hue int) bool {
-	of, ok := colourWord(w, "")
-	return ok && of == hue
 }

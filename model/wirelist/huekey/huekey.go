@@ -1,9 +1,10 @@
-package value
+package huekey
 
 import (
 	"strings"
 
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
 )
 
 // ColourKey is what a list says that its short forms of colours mean, by the folded form.
@@ -81,7 +82,7 @@ func keyOfOne(text string) ColourKey {
 		return nil
 	}
 	called := strings.Join(words, " ")
-	if c, ok := ParseColour(called, ""); !ok || len(c) != 1 || len(called) < 3 || strings.Contains(called, "/") {
+	if c, ok := value.ParseColour(called, ""); !ok || len(c) != 1 || len(called) < 3 || strings.Contains(called, "/") {
 		return nil
 	}
 	rest := table.Fold(called)
@@ -98,11 +99,11 @@ func keyOfOne(text string) ColourKey {
 // wordOfKey is the word for a colour that some words begin with, of one word or of two, "light green", and how many they are; 0 where
 // they begin with none.
 func wordOfKey(parts []string) (word string, n int) {
-	c, one := ParseColour(parts[0], "")
+	c, one := value.ParseColour(parts[0], "")
 	one = one && len(c) == 1 && len(parts[0]) > 2
 	if len(parts) > 1 && (!one || !isShortForm(parts[1])) {
 		two := parts[0] + " " + parts[1]
-		if c, ok := ParseColour(two, ""); ok && len(c) == 1 && len(parts[1]) > 2 {
+		if c, ok := value.ParseColour(two, ""); ok && len(c) == 1 && len(parts[1]) > 2 {
 			return two, 2
 		}
 	}
@@ -129,7 +130,7 @@ func withoutOtherWords(text string) string {
 		if len(before) > 0 {
 			word = before[len(before)-1]
 		}
-		if _, ok := ParseColour(word, ""); ok && len(word) > 2 {
+		if _, ok := value.ParseColour(word, ""); ok && len(word) > 2 {
 			text = text[:open] + text[open+end+1:]
 			continue
 		}
@@ -155,7 +156,7 @@ func keyByCommas(text string) ColourKey {
 		}
 		word, _, _ = strings.Cut(word, ". ")
 		short, word = strings.TrimPrefix(strings.TrimSpace(short), "and "), strings.Trim(word, " .")
-		if c, is := ParseColour(word, ""); !ok || !is || len(c) != 1 || len(word) < 3 || !isShortForm(short) {
+		if c, is := value.ParseColour(word, ""); !ok || !is || len(c) != 1 || len(word) < 3 || !isShortForm(short) {
 			return nil
 		}
 		key[table.Fold(short)] = word
