@@ -113,31 +113,51 @@ type visitor struct {
 	start func(element) error
 	end   func(name string) error
 	text  func([]byte)
+
+	within []string                  // the elements that are open where it begins
+	ends   func(open []string) error // says whether it may end where these are; nil where none may be
+}
+
+// open opens one part.
+func (b *book) open(part string) (io.ReadCloser, error) {
+	f := b.parts[part]
+	if f == nil {
+		return nil, b.refuse("", fmt.Sprintf("has no part %q", part), "a whole workbook")
+	}
+	if f.Flags&1 != 0 {
+		return nil, b.refuse("", "has a password", "save it without")
+	}
+	r, err := f.Open()
+	if err != nil {
+		return nil, b.refuse("", fmt.Sprintf("part %q cannot be unpacked: %v", part, err), "a whole workbook")
+	}
+	return r, nil
 }
 
 // walk reads one part.
 func (b *book) walk(part string, v visitor) error {
-	f := b.parts[part]
-	if f == nil {
-		return b.refuse("", fmt.Sprintf("has no part %q", part), "a whole workbook")
-	}
-	if f.Flags&1 != 0 {
-		return b.refuse("", "has a password", "save it without")
-	}
-	r, err := f.Open()
+	r, err := b.open(part)
 	if err != nil {
-		return b.refuse("", fmt.Sprintf("part %q cannot be unpacked: %v", part, err), "a whole workbook")
+		return err
 	}
 	defer r.Close()
-	d := xml.NewDecoder(bufio.NewReaderSize(limited{r, b}, 1<<16)) // it reads byte by byte
+	return b.walkText(part, limited{r, b}, v)
+}
+
+// walkText reads the text of one part.
+func (b *book) walkText(part string, text io.Reader, v visitor) error {
+	d := xml.NewDecoder(bufio.NewReaderSize(text, 1<<16)) // it reads byte by byte
 	broken := func(why string) error {
 		return b.refuse("", fmt.Sprintf("part %q is broken: %s", part, why), "a whole workbook")
 	}
 	// RawToken looks no name space up, which spares a fifth of the memory; that each
 	// element is closed by its own name is seen to here.
-	var open []string
+	open := v.within
 	for {
 		tok, err := d.RawToken()
+		if err == io.EOF && v.ends != nil {
+			return v.ends(open)
+		}
 		if err == io.EOF && len(open) > 0 {
 			return broken("it ends inside an element")
 		}

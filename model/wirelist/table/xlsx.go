@@ -113,14 +113,30 @@ type xlsxBook struct {
 
 // sheet reads the rows of one sheet.
 func (x *xlsxBook) sheet(part string, t *Table) error {
+	var spans []merged
+	text, err := x.whole(part)
+	if err != nil {
+		return err
+	}
+	switch {
+	case text == nil:
+		err = x.walk(part, x.rows(t, &spans))
+	case !x.halves(part, text, t, &spans):
+		err = x.walkText(part, bytes.NewReader(text), x.rows(t, &spans))
+	}
+	x.fill(t, spans)
+	return err
+}
+
+// rows takes in the rows of a sheet, and which of its cells are one.
+func (x *xlsxBook) rows(t *Table, spans *[]merged) visitor {
 	var cells []string
 	var value, formula, inline []byte
 	var kind, style string
 	line, col := 0, 0
 	how, filled := look{}, 0
-	var spans []merged
 	into := (*[]byte)(nil)
-	err := x.walk(part, visitor{
+	return visitor{
 		start: func(e element) error {
 			switch e.name {
 			case "row":
@@ -130,8 +146,8 @@ func (x *xlsxBook) sheet(part string, t *Table) error {
 				cells, col = make([]string, 0, len(cells)), 0
 				how, filled = look{struck: true, hidden: e.yes("hidden")}, 0
 			case "mergeCell":
-				if m, ok := mergedOf(e.attr("ref")); ok && len(spans) < mostMerged {
-					spans = append(spans, m)
+				if m, ok := mergedOf(e.attr("ref")); ok && len(*spans) < mostMerged {
+					*spans = append(*spans, m)
 				}
 			case "c":
 				if ref := e.attr("r"); ref != "" {
@@ -183,9 +199,7 @@ func (x *xlsxBook) sheet(part string, t *Table) error {
 				*into = append(*into, s...)
 			}
 		},
-	})
-	x.fill(t, spans)
-	return err
+	}
 }
 
 func (x *xlsxBook) isDate(style string) bool {
