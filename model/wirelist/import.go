@@ -265,6 +265,7 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int
 		saySplices(im, h, t)
 	}
 	im.Squares = column.Squares(blocksOf(wires))
+	colours := coloursOf(blocksOf(wires))
 	for _, f := range wires {
 		r := f.Reading()
 		im.Pages++
@@ -273,7 +274,7 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int
 		}
 		im.Colours = h.Colours
 		takeLetters(im, r.Block, place)
-		takePlain(im, r.Block, blocksOf(wires), place)
+		takePlain(im, r.Block, colours, place)
 		saidonce.ToldOnce(im, r.Block, told)
 		saidonce.OverallOf(im, r.Block, wide)
 		from := len(im.Items)

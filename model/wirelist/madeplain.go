@@ -24,22 +24,16 @@ import (
 //	1   | bk
 //	2   | bl
 //
-// all are the tables of the list: they have one set of short forms.
-func takePlain(im *draft.Importer, b *shape.Block, all []*shape.Block, place table.Place) {
+// all are the colours of all tables of the list, each once: they have one set of short forms.
+func takePlain(im *draft.Importer, b *shape.Block, all []string, place table.Place) {
 	if im.Opt.Recipe != nil && len(im.Opt.Recipe.Colours) > 0 {
 		return
 	}
-	i := slices.IndexFunc(b.Cols, func(c shape.Column) bool { return c.Field == name.FieldColour })
+	i := colourColumn(b)
 	if i < 0 {
 		return
 	}
 	cells := colourCells(b, i)
-	others := cells
-	for _, o := range all {
-		if k := slices.IndexFunc(o.Cols, func(c shape.Column) bool { return c.Field == name.FieldColour }); o != b && k >= 0 {
-			others = append(others, colourCells(o, k)...)
-		}
-	}
 	if len(im.Colours) > 0 {
 		addPlain(im, b, cells)
 		return
@@ -48,8 +42,8 @@ func takePlain(im *draft.Importer, b *shape.Block, all []*shape.Block, place tab
 	if own := words.Vocabulary()[strings.Join(name.Words(table.Fold(b.Cols[i].Head)), " ")].Lang; own != "" && own != b.Lang {
 		langs = []string{own, b.Lang} // a word for colours is of fewer languages than the others
 	}
-	key, of, sure := huecodes.Of(others, langs...)
-	if key == nil && len(others) > len(cells) {
+	key, of, sure := huecodes.Of(all, langs...)
+	if key == nil {
 		key, of, sure = huecodes.Of(cells, langs...)
 	}
 	if key == nil {
@@ -96,11 +90,32 @@ func addPlain(im *draft.Importer, b *shape.Block, cells []string) {
 	b.Key, im.Colours = key, key
 }
 
+// colourColumn is the index of the column of colours; −1 where there is none.
+func colourColumn(b *shape.Block) int {
+	return slices.IndexFunc(b.Cols, func(c shape.Column) bool { return c.Field == name.FieldColour })
+}
+
 // colourCells are the cells of a column of colours.
 func colourCells(b *shape.Block, col int) (cells []string) {
 	for _, r := range b.Rows {
 		if col < len(r.Cells) && !shape.IsText(r) {
 			cells = append(cells, r.Cells[col])
+		}
+	}
+	return cells
+}
+
+// coloursOf are the cells of the columns of colours of some tables, each text once.
+func coloursOf(blocks []*shape.Block) (cells []string) {
+	met := map[string]bool{}
+	for _, b := range blocks {
+		if i := colourColumn(b); i >= 0 {
+			for _, c := range colourCells(b, i) {
+				if !met[c] {
+					met[c] = true
+					cells = append(cells, c)
+				}
+			}
 		}
 	}
 	return cells
