@@ -8,6 +8,7 @@ import (
 	"os"
 	"path/filepath"
 	"runtime"
+	"sync"
 	"syscall"
 
 	"contralay/model/file/schema"
@@ -29,8 +30,8 @@ const newMode fs.FileMode = 0o644
 // Errors that say why. On every error the file at path is as it was, but where the
 // error says that it is saved.
 func Save(path string, d Document) error {
-	text := Encode(d)
-	if len(text) <= readBack || !sound(d, len(text)) {
+	text, isSound := encodeSound(d)
+	if len(text) <= readBack || !isSound {
 		if _, err := Parse(text, path); err != nil {
 			return fmt.Errorf("%s was not saved, because it could not be read back:\n%w", path, err)
 		}
@@ -38,11 +39,20 @@ func Save(path string, d Document) error {
 	return swap(path, text, true)
 }
 
-// sound reports whether Parse would take the text of a document, which is so long, for sure. The head is read back, the rest is
-// asked of the schema: to read a large harness back takes more than all else that is done to save it.
-func sound(d Document, size int) bool {
+// encodeSound is the text of a document and whether Parse would take it for sure, which is said of long ones alone. The head is read
+// back, the rest is asked of the schema, beside the writing: to read a large harness back takes more than all else that is done to save
+// it.
+func encodeSound(d Document) (text []byte, isSound bool) {
+	const fewest = 4096 // wires; fewer are a text that is read back
+	if len(d.Harness.Wires) < fewest {
+		return Encode(d), false
+	}
+	var side sync.WaitGroup
+	side.Go(func() { isSound = schema.Sound(&d.Harness) })
+	text = Encode(d)
+	side.Wait()
 	_, err := Parse(Encode(Document{Head: d.Head}), "")
-	return err == nil && size <= maxSize && schema.Sound(&d.Harness)
+	return text, isSound && err == nil && len(text) <= maxSize
 }
 
 // Write makes text the file at path with the care of Save, whatever the text is, and keeps no

@@ -47,6 +47,9 @@ func lengthsBetween(im *draft.Importer) map[[2]int]unit.Millimetre {
 
 // lengthsInNotes keeps the lengths of the list that the branches do not give.
 func lengthsInNotes(im *draft.Importer) {
+	if !slices.ContainsFunc(im.Items, func(it *draft.Item) bool { return it.Length.Set }) {
+		return
+	}
 	x := model.NewIndex(&im.H)
 	sums := map[[2]string]unit.Millimetre{} // −1: no way
 	sum := func(w *model.Wire) unit.Millimetre {

@@ -2,6 +2,7 @@ package join
 
 import (
 	"fmt"
+	"strconv"
 	"strings"
 
 	"contralay/model"
@@ -28,10 +29,9 @@ func Wires(im *draft.Importer) {
 	for _, it := range im.Items {
 		id := it.OwnID
 		if id == "" {
-			for taken[fmt.Sprint(next)] {
+			for id = strconv.Itoa(next); taken[id]; id = strconv.Itoa(next) {
 				next++
 			}
-			id = fmt.Sprint(next)
 			taken[id], im.Rep.Counted[id] = true, true
 			if numbered++; numbered == 1 {
 				unnamed = it.Place
