@@ -11,7 +11,7 @@ import (
 
 const (
 	least      = 3   // lines that say a colour and a size (no source)
-	mostLooked = 300 // lines that say the language (no source)
+	mostLooked = 300 // lines that say the language, or that this is no such text (no source)
 )
 
 // Rows makes rows of a table of such lines, below a row of headings; they are as they were where less than three lines say a colour and a
@@ -24,8 +24,8 @@ func Rows(h shape.Headings, t *table.Table) []table.Row {
 	of := map[int]*line{}
 	told, unit := 0, ""
 	for i, r := range t.Rows {
-		if r.Level > 0 || r.Ruled {
-			return t.Rows // a document with tables of its own
+		if r.Level > 0 || r.Ruled || i > mostLooked && told == 0 {
+			return t.Rows // a document with tables of its own, or one whose lines say no colours so
 		}
 		if l, ok := lineOf(texts[i]); ok {
 			of[i] = &l

@@ -29,7 +29,7 @@ func Join(im *draft.Importer, b *shape.Block, here func(int) table.Place) {
 	}
 	signal := slices.IndexFunc(b.Cols, func(c shape.Column) bool { return c.Field == name.FieldSignal })
 	widest := widestName(b, signal)
-	var out []table.Row
+	out := make([]table.Row, 0, len(b.Rows))
 	for _, r := range b.Rows {
 		last := len(out) - 1
 		if last < 0 || !runsOn(b, out[last], r, pin) {
