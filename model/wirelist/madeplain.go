@@ -60,7 +60,7 @@ func takePlain(im *draft.Importer, b *shape.Block, all []string, place table.Pla
 	}
 	place.Row = b.Head
 	switch said := "taken as " + strings.Join(says, ", "); {
-	case sure:
+	case sure && !headsMade(b):
 		im.Say(report.Note, "short forms of colours in the language of the headings", place, shape.At(b.Cols, i), said)
 	case of != "":
 		im.Doubt("short forms of colours that one language has, and no key to them", place, shape.At(b.Cols, i),
@@ -70,6 +70,10 @@ func takePlain(im *draft.Importer, b *shape.Block, all []string, place table.Pla
 			said+" by the other colours; say what they mean if they are others", row.DataRows(b))
 	}
 }
+
+// headsMade reports whether the headings of a table are none of the list: the reader wrote them above its lines, on that of the first one,
+// and says the language by the lines themselves.
+func headsMade(b *shape.Block) bool { return len(b.Rows) > 0 && b.Rows[0].Line == b.Head }
 
 // addPlain adds to a key that the lists give what the other short forms of a column mean beside it.
 func addPlain(im *draft.Importer, b *shape.Block, cells []string) {

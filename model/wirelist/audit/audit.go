@@ -125,6 +125,7 @@ func Run(im *draft.Importer, words map[string]name.Meaning, lists []table.Table,
 		a.lacking(t)
 		a.misplaced(t)
 		a.unsized(t)
+		a.namedSizes(t)
 		a.unread(t)
 		a.odd(t)
 		a.ends(t)

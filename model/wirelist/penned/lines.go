@@ -63,12 +63,12 @@ func lineOf(text string) (l line, ok bool) {
 	return l, true
 }
 
-// isPin reports whether a word is a cavity without its connector: a number, or a capital.
+// isPin reports whether a word is a cavity without its connector: a number, a capital, or a number behind one, "A1".
 func isPin(w string) bool {
 	if len(w) == 0 || len(w) > 3 {
 		return false
 	}
-	return strings.Trim(w, "0123456789") == "" || len(w) == 1 && w[0] >= 'A' && w[0] <= 'Z'
+	return strings.Trim(w, "0123456789") == "" || w[0] >= 'A' && w[0] <= 'Z' && strings.Trim(w[1:], "0123456789") == ""
 }
 
 // values parts what stands before the first number of a line, and that number, off what it says.
