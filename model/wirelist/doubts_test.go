@@ -25,7 +25,8 @@ func TestDoubtsNameTheirRows(t *testing.T) {
 			"no heading names the connector: row 2, row 3"},
 		{"a table of wires unread", "Pin,Function\n1,Up\n2,Down\n\nStop,Hue\nFlute,red\nOboe,blue\nTrumpet,green\n",
 			"a table that is not read has something of wires: row 6, row 7, row 8;"},
-		{"sizes in the names", "Plug A\n\nA1 - zx 1.5 - goes to the frame\nA2 - red 1.5 - goes to fuse 3\nA3 - black 0.75 - goes to the lamp\n",
+		{"sizes in the names",
+			"Plug A\n\nA1 - zx 1.5 - goes to the frame\nA2 - red 1.5 - goes to fuse 3\nA3 - black 0.75 - goes to the lamp\n",
 			"a name that ends in a size: zx 1.5: row 3;"},
 		{"plain", "Connector,Pin,Signal,Colour,Goes to\nJ1,1,Up,red,Jack\nJ1,2,Down,blue,Jack\n", ""},
 	} {
