@@ -74,6 +74,14 @@ type Default struct {
 	Mark   value.Mark // how its sheet writes decimals
 	Rows   int
 	Named  []table.Row // the rows that took it of a text that does not say that rows may differ
+	Except *Exception  // the wires that have another size; nil for none
+}
+
+// Exception is the wires of which a text says that theirs is not the size of all others: words of their rows, or their cavities, and
+// then words of the title above these.
+type Exception struct {
+	Words, Pins []string
+	Size        string // "" where it does not say theirs
 }
 
 // Say enters a finding.

@@ -66,7 +66,7 @@ func readRow(im *draft.Importer, b *shape.Block, cells, notes []string, owner *d
 	cableCells(im, b, cells, &it)
 	readState(im, b, cells, &it)
 	saidonce.TakeNamedSize(im, b, &it)
-	saidonce.TakeDefault(im, &it, b.Lang, cells)
+	saidonce.TakeDefault(im, b, &it, cells)
 	saidonce.TakeOverall(im, &it)
 	for i, c := range cells {
 		if i < len(b.Cols) && b.Cols[i].Spared && c != "" {

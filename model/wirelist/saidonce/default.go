@@ -41,7 +41,7 @@ func Default(im *draft.Importer, t *table.Table, blocks []*shape.Block, lang str
 				}
 			}
 		}
-		if d.Size == "" && saysAll(text) {
+		if d.Size == "" {
 			d.Size = value.BareSection(text, mark)
 		}
 		if d.Size != "" || d.Colour != nil {
@@ -64,7 +64,7 @@ func saysSize(w string) bool {
 func saysUnlessNoted(text string) bool {
 	f := " " + strings.Join(name.Words(table.Fold(text)), " ") + " "
 	return slices.ContainsFunc([]string{" unless ", " except where ", " if not noted ", " where not ",
-		" if not stated ", " otherwise noted ", " wo nicht ", " wenn nicht ", " falls nicht ", " soweit nicht ",
+		" if not stated ", " otherwise noted ", " wo nicht ", " wo nix ", " wo nichts ", " wenn nicht ", " wenn nichts ", " wenn nix ", " falls nichts ", " sofern nichts ", " falls nicht ", " soweit nicht ",
 		" sofern nicht ", " sauf indication ", " sauf mention ", " sauf si ", " salvo ", " si no se indica ",
 		" donde no ", " dove non ", " se non ", " tenzij ", " waar niet ", " om inte ", " om ej ", " jesli nie ",
 		" gdzie nie ", " o ile nie ", " pokud neni ", " exceto ", " onde nao ", " except if ", " except when ", " except as ",
@@ -76,8 +76,8 @@ func saysUnlessNoted(text string) bool {
 }
 
 // TakeDefault gives a row the size and the colour that a text says of those that say none.
-func TakeDefault(im *draft.Importer, it *draft.Item, lang string, cells []string) {
-	d := &im.Default
+func TakeDefault(im *draft.Importer, b *shape.Block, it *draft.Item, cells []string) {
+	d, lang := &im.Default, b.Lang
 	if d.Text == "" || it.Drain || it.State != name.Used && it.State != name.Spare {
 		return
 	}
@@ -86,8 +86,12 @@ func TakeDefault(im *draft.Importer, it *draft.Item, lang string, cells []string
 		takeNoted(it, note, lang, d.Mark)
 	}
 	own := slices.ContainsFunc(cells, func(c string) bool { return value.SizeWithin(c, d.Mark) != "" }) // "Lamp, 1 mm²" as the far end
-	if d.Size != "" && it.Gauge.Size == "" && it.Gauge.Spec == "" && !own && !slices.ContainsFunc(it.Notes, isUnread("size")) {
-		it.Gauge.Size, took = d.Size, true
+	size := d.Size
+	if d.Except != nil && isExcepted(d.Except, b, cells, map[string]bool{}) {
+		size = d.Except.Size
+	}
+	if size != "" && it.Gauge.Size == "" && it.Gauge.Spec == "" && !own && !slices.ContainsFunc(it.Notes, isUnread("size")) {
+		it.Gauge.Size, took = size, true
 	}
 	if len(d.Colour) > 0 && len(it.Colour) == 0 && !slices.ContainsFunc(it.Notes, isUnread("colour")) {
 		it.Colour, took = d.Colour, true

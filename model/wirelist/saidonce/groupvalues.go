@@ -1,6 +1,7 @@
 package saidonce
 
 import (
+	"slices"
 	"strings"
 
 	"contralay/model/wirelist/draft"
@@ -17,11 +18,16 @@ import (
 //	From      | To             | For
 //	Battery + | Fuse box pin 1 | main feed
 func GroupValues(b *shape.Block, heading string) (of value.Gauge, ok bool) {
-	if of, ok = valuesOf(b, heading); !ok || b.IsPinTable() || b.Has(name.FieldSpec) || of.Size != "" && b.Has(name.FieldGauge) ||
-		len(of.Colour) > 0 && b.Has(name.FieldColour) {
+	if of, ok = valuesOf(b, heading); !ok || b.IsPinTable() || b.Has(name.FieldSpec) || of.Size != "" && isFilled(b, name.FieldGauge) ||
+		len(of.Colour) > 0 && isFilled(b, name.FieldColour) {
 		return value.Gauge{}, false
 	}
 	return of, true
+}
+
+// isFilled reports whether a column of a field has something in it: lines have columns for all that they may say, and none may say it.
+func isFilled(b *shape.Block, f name.Field) bool {
+	return b.Has(f) && slices.ContainsFunc(b.Rows, func(r table.Row) bool { return !shape.IsText(r) && b.Cell(r.Cells, f) != "" })
 }
 
 // valuesOf reads a text that is a size, a colour or both, beside words for wires.

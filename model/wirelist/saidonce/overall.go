@@ -38,7 +38,13 @@ func Overall(t *table.Table, blocks []*shape.Block, mark value.Mark) (all []Wide
 			}
 		}
 		if _, text := r.Filled(); shape.IsText(r) && saysAll(text) && !isData(blocks, r.Line) {
-			if size := value.SizeWithin(text, mark); size != "" {
+			size := value.SizeWithin(text, mark)
+			if d, ok := withExceptions(text, mark, blocks); ok && d.Size == "" {
+				size = "(" + strings.TrimSpace(text) + ")"
+			} else if ok {
+				size = ""
+			}
+			if size != "" {
 				at := table.Place{File: t.File, Sheet: t.Sheet, Row: r.Line}
 				all = append(all, Wide{draft.Overall{Size: size, Text: text, At: at}, section})
 			}

@@ -47,9 +47,16 @@ func ToldIn(im *draft.Importer, t *table.Table, blocks []*shape.Block, mark valu
 			section = 0
 		}
 		at := table.Place{File: t.File, Sheet: t.Sheet, Row: r.Line}
+		whole := text + goesOn(t.Rows[i:])
+		if d, ok := withExceptions(whole, mark, blocks); ok && !saysUnlessNoted(whole) {
+			if d.At = at; d.Size != "" {
+				all = append(all, Told{d, section})
+			}
+			continue
+		}
 		if im.Default.Text != "" && im.Default.At == at {
 			all = append(all, Told{im.Default, section})
-		} else if size := sizeOfAll(text+goesOn(t.Rows[i:]), mark); size != "" {
+		} else if size := sizeOfAll(whole, mark); size != "" {
 			all = append(all, Told{draft.Default{Size: size, Text: text, Mark: mark, At: at}, section})
 		} else if size := value.SizeWithin(text, mark); size != "" && saysUnlessNoted(text) {
 			all = append(all, Told{draft.Default{Size: size, Text: text, Mark: mark, At: at}, section})

@@ -48,7 +48,7 @@ func readParted(name, text string, sep byte, line int, l Limits) ([]Table, error
 func readRow(text string, sep byte, row *Row, l Limits) (rest string, lines int, problem string) {
 	for {
 		var cell string
-		if strings.HasPrefix(strings.TrimLeft(text, " "), `"`) {
+		if strings.HasPrefix(strings.TrimLeft(text, " "), `"`) && !isDitto(text, sep) {
 			text = strings.TrimLeft(text, " ")
 			end := closing(text, sep)
 			if end < 0 {
@@ -78,6 +78,20 @@ func readRow(text string, sep byte, row *Row, l Limits) (rest string, lines int,
 		}
 		text = text[1:] // the separator
 	}
+}
+
+// isDitto reports whether a text begins with a cell that is one quotation mark alone, for what stands above it: a separator that is no
+// comma stands behind it, or the line ends. A comma may be the first sign of what is quoted.
+func isDitto(text string, sep byte) bool {
+	rest := strings.TrimLeft(strings.TrimLeft(text, " ")[1:], " ")
+	if rest == "" || rest[0] == '\n' {
+		return true
+	}
+	if rest[0] != sep {
+		return false
+	}
+	line, _, _ := strings.Cut(rest, "\n")
+	return sep == '\t' || !strings.Contains(line, `"`) // none on the line closes it
 }
 
 // closing finds the mark that ends a quoted cell: one that is not written twice and

@@ -99,7 +99,7 @@ var isSmall = set("re|about|for|if|when|before|after|more|the|some|him|her|them|
 	"all|every|each|both|here|there|todos|todas|tous|tutti|alla|alle")
 
 // isAll holds the words that begin what is said of all rows: "all awg", "alle Maße in mm".
-var isAll = set("all|every|alle|alles|tous|toutes|tout|todos|todas|todo|tutti|tutte|tutto|alla|allt|alt|wszystkie",
+var isAll = set("all|every|everything|alle|alles|tous|toutes|tout|todos|todas|todo|tutti|tutte|tutto|alla|allt|alt|wszystkie",
 	"vse|vsechny|kaikki|minden|sizes")
 
 // isUnit holds the units that it is said of, and the words for wires.
