@@ -13,6 +13,7 @@ var tongueWords = map[string]string{
 	"ln07-": "gu=yellow br=brown bl=blue sv=black vi=white gn=green lila=violet",
 	"pn01-": "R=red N=black Bi=white M=brown Az=light_blue V=green libero=free Gr=grey",
 	"pn02-": "rö=red sv=black gul=yellow blå=blue vit=white reserv=spare",
+	"xc05-": "YR=yellow/red YU=yellow/blue NW=brown/white R=red",
 	"pn03-": "vermelho=red preto=black cast=brown azul=blue enc=red",
 }
 

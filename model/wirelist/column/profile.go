@@ -115,7 +115,7 @@ func (p *Profile) look(cell, lang string, mark value.Mark, key huekey.ColourKey)
 	} else if g, rest := value.CutSpec(cell); g.Spec != "" && rest == "" {
 		p.Specs++
 	}
-	_, both := value.SizeAndColour(cell, value.BareAWG, lang, mark)
+	_, both := value.SizeAndColour(key.InEnglish(cell), value.BareAWG, lang, mark)
 	add(&p.Sized, both || value.SizeWithin(cell, mark) != "")
 	add(&p.Contacts, name.IsContactSize(cell))
 	if _, ok := value.ParseLength(cell, "", mark); ok {

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/draft"
+	"contralay/model/wirelist/huekey"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
@@ -30,6 +31,9 @@ func titlesOf(im *draft.Importer, b *shape.Block, here func(int) table.Place) (t
 			continue
 		}
 		r.Cells = []string{words.NamedPlug(table.Tidy(strings.Join(r.Cells, " ")))}
+		if huekey.ReadColourKey(r.Cells[0]) != nil {
+			continue // it is told as such
+		}
 		if r.Taken {
 			im.Say(report.Note, "line of headings", here(r.Line), r.Cells[0], "the lines below it are read by what they say")
 			continue

@@ -96,7 +96,7 @@ func (v *valueReader) size() {
 	if cell != "" {
 		g, ok := value.ParseGauge(squareword.Whole(cell), b.Cols[col].Bare, b.Mark)
 		if !ok {
-			g, ok = value.SizeAndColour(cell, b.Cols[col].Bare, b.Lang, b.Mark)
+			g, ok = value.SizeAndColour(v.im.Colours.InEnglish(cell), b.Cols[col].Bare, b.Lang, b.Mark)
 		}
 		if _, made := strands.Cut(squareword.Whole(cell)); ok && made != "" {
 			it.Notes = append(it.Notes, "strands: "+made)
