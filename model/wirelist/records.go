@@ -8,6 +8,7 @@ import (
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/jotted"
 	"contralay/model/wirelist/leaders"
+	"contralay/model/wirelist/midarrow"
 	"contralay/model/wirelist/noted"
 	"contralay/model/wirelist/penned"
 	"contralay/model/wirelist/record"
@@ -21,6 +22,7 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 	out, told = slices.Clone(tables), map[table.Place][]table.Place{}
 	for i := range out {
 		t := &out[i]
+		t.Rows = midarrow.Rows(h, t)
 		t.Rows = penned.Rows(h, t)
 		t.Rows = jotted.Rows(h, t)
 		t.Rows = jotted.Inline(h, t)
