@@ -127,6 +127,7 @@ func Run(im *draft.Importer, words map[string]name.Meaning, lists []table.Table,
 		a.unsized(t)
 		a.unread(t)
 		a.odd(t)
+		a.running(t)
 		a.ends(t)
 		a.below(t)
 		a.twisted(t)
