@@ -137,6 +137,7 @@ func Run(im *draft.Importer, words map[string]name.Meaning, lists []table.Table,
 	}
 	a.openNamed()
 	a.nearNames()
+	a.sizedLines()
 	a.above()
 	a.strangers(tables)
 	a.guessedNames(lists, tables)
