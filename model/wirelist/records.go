@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/audit"
+	"contralay/model/wirelist/dotends"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/jotted"
 	"contralay/model/wirelist/leaders"
@@ -23,6 +24,7 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 	for i := range out {
 		t := &out[i]
 		t.Rows = midarrow.Rows(h, t)
+		t.Rows = dotends.Rows(h, t)
 		t.Rows = penned.Rows(h, t)
 		t.Rows = jotted.Rows(h, t)
 		t.Rows = jotted.Inline(h, t)
