@@ -26,17 +26,19 @@ func (a *auditor) running(t *Table) {
 	var what []string
 	var of *draft.Term
 	for _, r := range t.Rows {
-		for _, it := range a.row(t, r).items {
-			if of != nil && it.From.Term != of || it.From.Term == nil || it.From.Pin != strconv.Itoa(len(rows)+1) {
-				return
-			}
-			terminal := terminalIn(r, it)
-			if of = it.From.Term; terminal == "" || isOfPlug(of) || saysPin(r) {
-				return
-			}
-			rows, what = append(rows, r), append(what, terminal)
-			break
+		items := a.row(t, r).items
+		if len(items) == 0 {
+			continue
 		}
+		it := items[0]
+		if of != nil && it.From.Term != of || it.From.Term == nil || it.From.Pin != strconv.Itoa(len(rows)+1) {
+			return
+		}
+		terminal := terminalIn(r, it)
+		if of = it.From.Term; terminal == "" || isOfPlug(of) || saysPin(r) {
+			return
+		}
+		rows, what = append(rows, r), append(what, terminal)
 	}
 	if len(rows) > 1 {
 		a.doubt("running numbers that could be no cavities", t.At, called(of)+": "+strings.Join(what, ", "),
