@@ -108,9 +108,9 @@ var lists = []string{"comment", "columned", "hueword", "markup", "pinword", "plu
 	"squareword", "value", "huekey", "report", "prose", "cable", "freeword", "doingword", "stripname", "titleline", "name",
 	"huecodes", "nameaside", "placehead", "freesaid", "signoff", "words", "printed", "endtext", "sentence", "sidehead", "shape",
 	"tail", "cablelines", "cableonce", "corecells", "column", "fuseways", "doubt", "cableheads", "pads", "arrow", "point",
-	"runline", "padlines", "alike", "lettered", "jotted", "penned", "leaders", "noted", "record", "grid", "twoside", "titled",
-	"parted", "plugwires", "block", "bothends", "thingpins", "settle", "reading", "draft", "saidonce", "total", "farside", "runon",
-	"grouphead", "row", "endpins", "toldpairs", "join", "audit"}
+	"runline", "padlines", "alike", "lettered", "jotted", "penned", "leaders", "noted", "record", "midarrow", "dotends", "grid", "twoside",
+	"titled", "parted", "plugwires", "block", "bothends", "thingpins", "settle", "reading", "draft", "saidonce", "total", "farside",
+	"runon", "grouphead", "row", "endpins", "toldpairs", "join", "audit"}
 
 // benchtest opens the whole bench for the tests of its parts; heattest is another method that the
 // balance of heat is checked against; shortForm is how tests are run by default.

@@ -5,9 +5,11 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/audit"
+	"contralay/model/wirelist/dotends"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/jotted"
 	"contralay/model/wirelist/leaders"
+	"contralay/model/wirelist/midarrow"
 	"contralay/model/wirelist/noted"
 	"contralay/model/wirelist/penned"
 	"contralay/model/wirelist/record"
@@ -21,6 +23,8 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 	out, told = slices.Clone(tables), map[table.Place][]table.Place{}
 	for i := range out {
 		t := &out[i]
+		t.Rows = midarrow.Rows(h, t)
+		t.Rows = dotends.Rows(h, t)
 		t.Rows = penned.Rows(h, t)
 		t.Rows = jotted.Rows(h, t)
 		t.Rows = jotted.Inline(h, t)

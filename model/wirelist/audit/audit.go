@@ -128,6 +128,7 @@ func Run(im *draft.Importer, words map[string]name.Meaning, lists []table.Table,
 		a.namedSizes(t)
 		a.unread(t)
 		a.odd(t)
+		a.running(t)
 		a.ends(t)
 		a.below(t)
 		a.twisted(t)
@@ -137,6 +138,7 @@ func Run(im *draft.Importer, words map[string]name.Meaning, lists []table.Table,
 	}
 	a.openNamed()
 	a.nearNames()
+	a.sizedLines()
 	a.above()
 	a.strangers(tables)
 	a.guessedNames(lists, tables)

@@ -120,8 +120,15 @@ func Cut(t table.Table, starts []int) (all []table.Table) {
 		for _, row := range t.Rows {
 			cells := slices.Clone(row.Cells)
 			clear(cells[:min(from, len(cells))])
+			if k > 0 && aside(row, starts[k-1], from, endOf(starts, k, row)) >= 0 {
+				clear(cells[from:endOf(starts, k, row)])
+			}
 			if to >= 0 {
+				at := aside(row, from, to, endOf(starts, k+1, row))
 				cells = cells[:min(to, len(cells))]
+				if at >= 0 {
+					cells = append(cells, row.Cells[at])
+				}
 			}
 			row.Cells = cells
 			if n, _ := row.Filled(); n > 0 {
@@ -131,6 +138,14 @@ func Cut(t table.Table, starts []int) (all []table.Table) {
 		all = append(all, part)
 	}
 	return all
+}
+
+// endOf is where the columns of a part of a row end.
+func endOf(starts []int, k int, row table.Row) int {
+	if k+1 < len(starts) {
+		return min(starts[k+1], len(row.Cells))
+	}
+	return len(row.Cells)
 }
 
 // Repeats gives the first column of each group of headings, where the row is nothing but one

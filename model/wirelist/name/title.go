@@ -72,6 +72,11 @@ func ReadTitle(rows []table.Row, cat *catalogue.Catalogue) Title {
 		if _, more := stripname.In(text); more != "" && told {
 			t.Other = append(t.Other, more)
 		}
+		if called, more := titleline.Defined(text); called != "" {
+			if name, told = called, true; more != "" {
+				t.Other = append(t.Other, more)
+			}
+		}
 		plug := titleline.Piece(text)
 		if plug != "" && !told && r.Level == 0 {
 			t.Other = append(t.Other, text) // with what it is in
@@ -166,7 +171,7 @@ func (t *Title) rival(text string, rank int) {
 
 // pieces takes counts, insert and gender out of a row and gives what is left.
 func (t *Title) pieces(text string, row int, cat *catalogue.Catalogue) string {
-	all := commaParts(text)
+	all := titleline.CommaParts(text)
 	if c, ok := ReadCount(text); ok {
 		all = nil
 		c.Row = row
@@ -185,25 +190,6 @@ func (t *Title) pieces(text string, row int, cat *catalogue.Catalogue) string {
 		}
 	}
 	return strings.Join(left, ", ")
-}
-
-// commaParts parts a text at its commas, those in brackets left alone.
-func commaParts(text string) (all []string) {
-	from, deep := 0, 0
-	for i := range len(text) {
-		switch text[i] {
-		case '(', '[':
-			deep++
-		case ')', ']':
-			deep--
-		case ',':
-			if deep <= 0 {
-				all = append(all, text[from:i])
-				from = i + 1
-			}
-		}
-	}
-	return append(all, text[from:])
 }
 
 // shell takes insert and gender out of a title; it reports whether there is more to it.
@@ -259,6 +245,9 @@ func connectorSaid(text string) (name string, said bool) {
 	}
 	if strip, _ := stripname.In(text); strip != "" {
 		return strip, true
+	}
+	if called, _ := titleline.Defined(text); called != "" {
+		return called, true
 	}
 	if i := strings.LastIndex(text, ", "); i > 0 { // "Cabinet C2, connector X1"
 		if called, ok := connectorSaid(text[i+2:]); ok {

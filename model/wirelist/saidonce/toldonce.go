@@ -58,6 +58,8 @@ func ToldIn(im *draft.Importer, t *table.Table, blocks []*shape.Block, mark valu
 			all = append(all, Told{im.Default, section})
 		} else if size := sizeOfAll(whole, mark); size != "" {
 			all = append(all, Told{draft.Default{Size: size, Text: text, Mark: mark, At: at}, section})
+		} else if size := sizeAlone(text, mark); size != "" && r.Line < last {
+			all = append(all, Told{draft.Default{Size: size, Text: text, Mark: mark, At: at}, section})
 		} else if size := value.SizeWithin(text, mark); size != "" && saysUnlessNoted(text) {
 			all = append(all, Told{draft.Default{Size: size, Text: text, Mark: mark, At: at}, section})
 		}

@@ -75,7 +75,7 @@ func (m maker) cells(w wire) []string {
 		if pin.pin == "" {
 			pin, name, part = w.far, w.near, m.far
 		}
-		signal, colour, note := said([]string{name.name}, append(append([]string{pin.name, w.label}, pin.more...), name.more...))
+		signal, colour, note := Said([]string{name.name}, append(append([]string{pin.name, w.label}, pin.more...), name.more...))
 		return m.withoutPart([]string{part, pin.pin, signal, colour, note})
 	}
 	near, far := w.near, w.far
@@ -86,7 +86,7 @@ func (m maker) cells(w wire) []string {
 	} else if m.signalAt == 2 && far.name != "" && !isColour(far.name) {
 		more, near.name = append([]string{near.name}, more...), ""
 	}
-	signal, colour, note := said([]string{near.name, far.name}, more)
+	signal, colour, note := Said([]string{near.name, far.name}, more)
 	return []string{fromPart, near.pin, toPart, far.pin, signal, colour, note}
 }
 
@@ -121,8 +121,8 @@ func (m maker) alone(e end) []string {
 	return []string{m.near, e.pin, "", "", "", "", ""}
 }
 
-// said is what the names of a wire say: its signal where they agree, its colour, and all else as a note.
-func said(names, more []string) (signal, colour, note string) {
+// Said is what the names of a wire say: its signal where they agree, its colour, and all else as a note.
+func Said(names, more []string) (signal, colour, note string) {
 	var left []string
 	for _, n := range names {
 		if n == "" {

@@ -125,7 +125,7 @@ func namesOf(text string, guide wire) (names [2]string, signals [2]bool, ok bool
 		for _, w := range strings.Fields(strings.ToLower(p.Text)) {
 			signals[side] = signals[side] || signalWords[w]
 		}
-		if isColumnWords(p.Text) {
+		if IsColumnWords(p.Text) {
 			continue
 		}
 		away := max(p.From-pin, pin-p.To+1, 0)
@@ -147,14 +147,14 @@ func isSketched(text string) bool {
 // withoutLastPinWord takes a word for pins off the end of a name, "MCU pin".
 func withoutLastPinWord(name string) string {
 	at := strings.LastIndexByte(name, ' ')
-	if at > 0 && (pinword.Is(strings.ToLower(name[at+1:])) || isColumnWords(name[at+1:])) {
+	if at > 0 && (pinword.Is(strings.ToLower(name[at+1:])) || IsColumnWords(name[at+1:])) {
 		return name[:at]
 	}
 	return name
 }
 
-// isColumnWords reports whether a text is words for columns alone.
-func isColumnWords(text string) bool {
+// IsColumnWords reports whether a text is words for columns alone.
+func IsColumnWords(text string) bool {
 	for _, w := range strings.Fields(strings.ToLower(text)) {
 		if !columnWords[w] && !columnWords[strings.Trim(w, "#.:()")] {
 			return false
@@ -165,7 +165,7 @@ func isColumnWords(text string) bool {
 
 // withoutColumnWord takes a word for a column off the front of a name.
 func withoutColumnWord(name string) string {
-	if first, rest, ok := strings.Cut(name, " "); ok && isColumnWords(first) {
+	if first, rest, ok := strings.Cut(name, " "); ok && IsColumnWords(first) {
 		return rest
 	}
 	return name

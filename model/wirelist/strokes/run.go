@@ -51,6 +51,7 @@ func find(lines []string, least int) (all []Run) {
 			continue
 		}
 		last := run[len(run)-1].at
+		run = append(above(lines, done, run), run...)
 		if r, ok := made(lines, done, run, least); ok {
 			all, done = append(all, r), last+1
 		}
@@ -99,6 +100,9 @@ func gathered(lines []string, i int) (run []told) {
 		}
 		if !t.is {
 			t.line.alone, t.is = alone(text)
+		}
+		if !t.is && len(run) > 0 && len(run[0].line.wires) > 0 {
+			t.line, t.is = besides(text, run[0].line.wires[0])
 		}
 		if len(run) == 0 && !t.is {
 			return nil

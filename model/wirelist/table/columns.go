@@ -56,6 +56,7 @@ func readColumns(name, text string, l Limits) ([]Table, error) {
 			return nil, &Error{Place{File: name, Row: n}, fmt.Sprintf("has %d bytes", len(line)),
 				fmt.Sprintf("lines of up to %d", l.CellBytes)}
 		}
+		line, remark := columned.Pointed(heads, line, n > at)
 		cells := columned.WithoutArrows(columned.Gapped(line))
 		if len(cells) == 0 || strings.Trim(line, "-=_ ") == "" {
 			continue // a rule under the headings
@@ -92,6 +93,9 @@ func readColumns(name, text string, l Limits) ([]Table, error) {
 			row.Cells = allMarked(cut)
 		default:
 			row.Cells = allMarked(columned.Under(heads, columned.Parted(heads, starts, cells)))
+		}
+		if remark != "" {
+			row.Cells = append(row.Cells, marked(remark))
 		}
 		if says, allowed := count.row(len(row.Cells)); says != "" {
 			return nil, &Error{Place{File: name, Row: n}, says, allowed}

@@ -12,7 +12,7 @@ func IsOfAnyWire(w string) bool {
 		"con", "met", "med":
 		return true
 	}
-	return IsWireWord(w) || isWireKind(w) || IsArticle(w)
+	return IsWireWord(w) || IsWireKind(w) || IsArticle(w)
 }
 
 // IsWireWord reports whether a folded word is for the wires of a list.
@@ -27,8 +27,8 @@ func IsWireWord(w string) bool {
 	return false
 }
 
-// isWireKind reports whether a folded word says how a wire is made, and not where it goes.
-func isWireKind(w string) bool {
+// IsWireKind reports whether a folded word says how a wire is made, and not where it goes.
+func IsWireKind(w string) bool {
 	switch w {
 	case "thin", "thick", "thinwall", "solid", "stranded", "flexible", "flex", "soft", "stiff", "silicone", "tinned", "copper", "network",
 		"coily", "coiled", "curly", "spiral", "twisted", "screened", "shielded", "marine", "automotive", "grade", "ptfe", "pvc", "txl",
