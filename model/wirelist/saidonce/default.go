@@ -64,7 +64,9 @@ func saysSize(w string) bool {
 func saysUnlessNoted(text string) bool {
 	f := " " + strings.Join(name.Words(table.Fold(text)), " ") + " "
 	return slices.ContainsFunc([]string{" unless ", " except where ", " if not noted ", " where not ",
-		" if not stated ", " otherwise noted ", " wo nicht ", " wo nix ", " wo nichts ", " wenn nicht ", " wenn nichts ", " wenn nix ", " falls nichts ", " sofern nichts ", " falls nicht ", " soweit nicht ",
+		" if not stated ", " otherwise noted ", " wo nicht ",
+		" wo nix ", " wo nichts ", " wenn nichts ", " wenn nix ", " falls nichts ", " sofern nichts ", " wenn nicht ",
+		" falls nicht ", " soweit nicht ",
 		" sofern nicht ", " sauf indication ", " sauf mention ", " sauf si ", " salvo ", " si no se indica ",
 		" donde no ", " dove non ", " se non ", " tenzij ", " waar niet ", " om inte ", " om ej ", " jesli nie ",
 		" gdzie nie ", " o ile nie ", " pokud neni ", " exceto ", " onde nao ", " except if ", " except when ", " except as ",

@@ -108,10 +108,12 @@ func isCavityWord(w string) bool {
 // isSmall reports whether a folded word of an exception says nothing of which wires it means.
 func isSmall(w string) bool {
 	switch w {
-	case "which", "that", "from", "to", "ones", "one", "two", "three", "four", "those", "these", "for", "plus", "have", "use", "has", "only",
-		"marked", "bigger", "thicker", "heavier", "die", "das", "der", "den", "zu", "vom", "zum", "zur", "fur", "auf", "les", "le", "la", "qui",
-		"las", "los", "que", "lo", "gli", "il", "at", "on", "by", "where", "noted", "said", "plug", "connector", "side", "it", "as", "go",
-		"going", "these are", "leads", "lead", "runs", "lines", "feeds", "stecker", "lines'", "into":
+	case "which", "that", "from", "to", "ones", "one", "two", "three", "four", "those", "these", "for", "plus", "have",
+		"use", "has", "only",
+		"marked", "bigger", "thicker", "heavier", "die", "das", "der", "den", "zu", "vom", "zum", "zur", "fur", "auf", "les",
+		"le", "la", "qui",
+		"las", "los", "que", "lo", "gli", "il", "at", "on", "by", "where", "noted", "said", "plug", "connector", "side",
+		"it", "as", "go", "going", "leads", "lead", "runs", "lines", "feeds", "stecker", "into":
 		return true
 	}
 	return words.IsOfAnyWire(w) || words.IsExcept(w)
