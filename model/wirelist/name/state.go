@@ -169,6 +169,7 @@ func withoutNumber(f string) string {
 func isClosing(piece string) bool {
 	switch piece {
 	case "plug", "plugged", "fit plug", "cap", "capped", "seal", "sealed", "fit seal", "leave empty", "leave open", "leave blank",
+		"leave the pin out", "leave pin out", "leave out", "leave the cavity empty", "no pin", "no contact", "no terminal",
 		"cap and stow", "capped and stowed", "stow", "stowed", "coiled", "coiled back", "insulate", "insulated", "optional", "if needed",
 		"verschlossen", "leer lassen", "isoliert", "laisser vide", "isole", "dejar vacio", "lasciare vuoto":
 		return true

@@ -118,6 +118,10 @@ func takeNoted(it *draft.Item, note, lang string, mark value.Mark) {
 		return // "TP1" is a pair, and no size
 	}
 	g, ok := value.SizeAndColour(note, value.BareAWG, lang, mark)
+	if first, _, cut := strings.Cut(note, ", "); cut && !ok {
+		g, ok = value.SizeAndColour(first, value.BareAWG, lang, mark) // "20 AWG red, 5 A breaker"
+	}
+	note = strings.TrimSuffix(note, " please")
 	if c, is := value.ParseColour(note, lang); !ok && is && strings.Trim(note, "0123456789/- ") != "" {
 		g.Colour = c
 	} else if !ok {
