@@ -71,7 +71,9 @@ func (f *finder) leads(points []table.Row) {
 	if ofNear != "" {
 		devices = f.farDevices(points)
 	}
+	var lines []string
 	for _, r := range runline.Apart(points) {
+		lines = append(lines, strings.Join(r.Cells, " "))
 		from, to, rest, _ := f.runOrFree(r)
 		if ofNear != "" && rest[0] == "" && rest[1] == "" {
 			from, rest[0], rest[1] = padlines.Values(from)
@@ -113,6 +115,7 @@ func (f *finder) leads(points []table.Row) {
 		r.Cells, r.Prose, r.Point = append([]string{near, nearPad, far, farPad}, rest...), false, false
 		b.Rows = append(b.Rows, r)
 	}
+	runline.Poles(b.Rows, lines)
 	runline.NamesBehind(b.Rows)
 	runline.Lengths(b.Rows)
 	f.close()

@@ -60,7 +60,7 @@ func cutExceptions(text string) (all, rest string, led bool) {
 // exceptionIn reads which wires a text speaks of, and their size: "the pump leads, which are 16 AWG", "power and ground 20".
 func exceptionIn(text string, mark value.Mark, square bool) (e draft.Exception) {
 	e.Size = value.SizeWithin(text, mark)
-	all := strings.FieldsFunc(text, func(r rune) bool { return strings.ContainsRune(" ,;:()/.", r) && r != '.' || r == '\t' })
+	all := strings.FieldsFunc(text, func(r rune) bool { return strings.ContainsRune(" \t,;:()/", r) })
 	pins := false
 	for i, w := range all {
 		w = strings.Trim(table.Fold(w), ".")
@@ -83,7 +83,7 @@ func exceptionIn(text string, mark value.Mark, square bool) (e draft.Exception) 
 		case w == "and" || w == "und" || w == "et" || w == "y" || w == "e" || w == "en" || w == "och" || w == "&" || w == "+":
 		case value.HasDigit(w):
 			pins = false
-			if size := value.SizeWithin(w, mark); size == "" {
+			if value.SizeWithin(w, mark) == "" {
 				e.Words = append(e.Words, w)
 			}
 		default:
@@ -108,12 +108,10 @@ func isCavityWord(w string) bool {
 // isSmall reports whether a folded word of an exception says nothing of which wires it means.
 func isSmall(w string) bool {
 	switch w {
-	case "which", "that", "from", "to", "ones", "one", "two", "three", "four", "those", "these", "for", "plus", "have",
-		"use", "has", "only",
-		"marked", "bigger", "thicker", "heavier", "die", "das", "der", "den", "zu", "vom", "zum", "zur", "fur", "auf", "les",
-		"le", "la", "qui",
-		"las", "los", "que", "lo", "gli", "il", "at", "on", "by", "where", "noted", "said", "plug", "connector", "side",
-		"it", "as", "go", "going", "leads", "lead", "runs", "lines", "feeds", "stecker", "into":
+	case "which", "that", "from", "to", "ones", "one", "two", "three", "four", "those", "these", "for", "plus", "have", "use", "has",
+		"only", "marked", "bigger", "thicker", "heavier", "die", "das", "der", "den", "zu", "vom", "zum", "zur", "fur", "auf", "les",
+		"le", "la", "qui", "las", "los", "que", "lo", "gli", "il", "at", "on", "by", "where", "noted", "said", "plug", "connector",
+		"side", "it", "as", "go", "going", "leads", "lead", "runs", "lines", "feeds", "stecker", "into":
 		return true
 	}
 	return words.IsOfAnyWire(w) || words.IsExcept(w)

@@ -39,12 +39,11 @@ func Overall(t *table.Table, blocks []*shape.Block, mark value.Mark) (all []Wide
 		}
 		if _, text := r.Filled(); shape.IsText(r) && saysAll(text) && !isData(blocks, r.Line) {
 			size := value.SizeWithin(text, mark)
-			if d, ok := withExceptions(text, mark, blocks); ok && d.Size == "" {
-				size = "(" + strings.TrimSpace(text) + ")"
-			} else if ok {
-				size = ""
+			d, but := withExceptions(text, mark, blocks)
+			if but && d.Size != "" {
+				continue // its rows are known: ToldIn gives them their sizes
 			}
-			if size != "" {
+			if size != "" || but {
 				at := table.Place{File: t.File, Sheet: t.Sheet, Row: r.Line}
 				all = append(all, Wide{draft.Overall{Size: size, Text: text, At: at}, section})
 			}
@@ -93,9 +92,13 @@ func saysAll(text string) bool {
 // TakeOverall keeps the size that a text says of all wires in the note of a row that says none: which wires it means is for a
 // person to say.
 func TakeOverall(im *draft.Importer, it *draft.Item) {
-	if im.Overall.Size != "" && it.Gauge.Size == "" && it.Gauge.Spec == "" && !it.Drain && (it.State == name.Used ||
+	if im.Overall.Text != "" && it.Gauge.Size == "" && it.Gauge.Spec == "" && !it.Drain && (it.State == name.Used ||
 		it.State == name.Spare) {
-		it.Notes = append(it.Notes, "a text of the list says "+im.Overall.Size+" of all wires")
+		said := "a text of the list says " + im.Overall.Size + " of all wires"
+		if im.Overall.Size == "" {
+			said = "the list says: " + strings.TrimSpace(im.Overall.Text)
+		}
+		it.Notes = append(it.Notes, said)
 		im.Overall.Rows = append(im.Overall.Rows, table.Row{Line: it.Place.Row})
 	}
 }
