@@ -45,7 +45,8 @@ func Commands() []Command {
 		{Does: "open the bench on the demonstration harness"},
 		{Args: "FILE", Does: "open the bench on a file"},
 		{Name: "new", Args: "FILE", Does: "write an empty harness"},
-		{Name: "import", Args: "LIST... -o FILE", Does: "make a harness from wire lists: CSV, TSV, Markdown, xlsx, ods", Flags: []Flag{
+		{Name: "import", Args: "LIST... -o FILE",
+		Does: "make a harness from wire lists: CSV, TSV, text, Markdown, HTML and wiki tables, xlsx, ods", Flags: []Flag{
 			{Name: "--into", Value: "FILE", Does: "instead of -o: attach them to a harness as an independent list"},
 			{Name: "--recipe", Value: "FILE", Does: "what the columns mean, kept from an earlier import"},
 			words("--unit", "unit of lengths that state none", "mm", "cm", "m", "in", "ft"),
