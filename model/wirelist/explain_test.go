@@ -18,7 +18,7 @@ func TestExplain(t *testing.T) {
 	lines := wirelist.Explain(tables, nil)
 	if len(lines) < 4 || !strings.HasPrefix(lines[0], "a.md, row 3: Cave rover, hatch plate: Pin | Circuit") ||
 		!strings.HasPrefix(lines[1], "  taken for cavities of a bulkhead between two ends, ") || !strings.Contains(lines[1],
-		"Pin through") ||
+		"Pin is through") ||
 		!strings.HasPrefix(lines[2], "  else for both ends in a row, ") {
 		t.Errorf("%s", strings.Join(lines, "\n"))
 	}

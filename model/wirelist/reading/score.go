@@ -1,7 +1,6 @@
 package reading
 
 import (
-	"fmt"
 	"slices"
 	"strings"
 
@@ -231,7 +230,11 @@ func (l *look) explained(b *shape.Block) (share float64, says string) {
 		sum += w * fit
 		whole += max(w, 1)
 		if c.Field != name.FieldKeep {
-			cols = append(cols, fmt.Sprintf("%s %s", shape.At(b.Cols, i), c.Field))
+			says := shape.At(b.Cols, i)
+			if !strings.EqualFold(says, string(c.Field)) {
+				says += " is " + string(c.Field)
+			}
+			cols = append(cols, says)
 		}
 	}
 	if whole == 0 {

@@ -79,12 +79,12 @@ func ImportRow(m *desk.Model) desk.Row {
 		return nil
 	}}
 	return desk.Row{Key: "import", Text: "import a wire list",
-		Detail: "Enter lists the files: CSV, TSV, text, Markdown, xlsx, ods; nothing changes before you take it",
+		Detail: "Enter lists the files. Nothing changes until you take it",
 		Enter:  func(m *desk.Model) { m.AskFile("wire list", listEnds, typed) }}
 }
 
 // listEnds are the ends of file names that a wire list may have.
-var listEnds = []string{".csv", ".tsv", ".txt", ".md", ".xlsx", ".ods", ".toml"}
+var listEnds = []string{".csv", ".tsv", ".txt", ".md", ".xlsx", ".ods", ".html", ".htm", ".rst", ".adoc", ".org", ".wiki", ".toml"}
 
 // The screens of taking in a list.
 const (

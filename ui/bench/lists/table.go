@@ -107,7 +107,7 @@ func readingRows(f *wirelist.Found) []desk.Row {
 	if !f.Said.LeftOut && !f.Joined() {
 		text += share(f, f.Chosen)
 	}
-	now := desk.Row{Key: "reading", Text: text, Detail: ". leaves the table out. " + strings.Join(f.Reading().Because, ", "),
+	now := desk.Row{Key: "reading", Text: text, Detail: ". leaves the table out. Evidence: " + strings.Join(f.Reading().Because, "; "),
 		Why:  shareWhy(f, f.Chosen),
 		Drop: func(m *desk.Model) { leaveOut(m, f) }, Steps: "next best", Step: func(m *desk.Model, by int) {
 			if n < 2 {
@@ -120,7 +120,7 @@ func readingRows(f *wirelist.Found) []desk.Row {
 	if n > 1 {
 		k := (f.Chosen + 1) % n
 		rows = append(rows, desk.Row{Key: "next reading", Text: "  or       " + f.Names[k] + share(f, k),
-			Detail: strings.Join(f.Readings[k].Because, ", "), Why: shareWhy(f, k), Does: "reads it so",
+			Detail: "Evidence: " + strings.Join(f.Readings[k].Because, "; "), Why: shareWhy(f, k), Does: "reads it so",
 			Enter: func(m *desk.Model) { choose(m, k) }})
 	}
 	return rows
@@ -135,7 +135,7 @@ func share(f *wirelist.Found, k int) string {
 func shareWhy(f *wirelist.Found, k int) []desk.Reason {
 	return []desk.Reason{{Made: func() (why.Why, bool) {
 		says := "how well the cells fit what each column is taken for; a column that is only kept as text counts against it: " +
-			strings.Join(f.Readings[k].Because, ", ")
+			strings.Join(f.Readings[k].Because, "; ")
 		if !f.Readings[k].Wires {
 			says = "how plainly its headings say that it is no table of wires: a set figure for each kind of table"
 		}
