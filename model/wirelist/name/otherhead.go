@@ -22,7 +22,7 @@ func IsOtherHead(cell string) bool {
 }
 
 // OtherKind is what a table is of by one word of a heading or a title: "parts", "distances", "fuses",
-// "counts", "figures", "changes"; "" where the word says nothing.
+// "counts", "figures", "changes", "connectors"; "" where the word says nothing.
 func OtherKind(folded string) string {
 	switch folded {
 	case "qty", "quantity", "quantities", "pcs", "price", "cost", "supplier", "vendor", "manufacturer", "mfr", "mpn", "sku", "parts", "bom",
@@ -41,6 +41,8 @@ func OtherKind(folded string) string {
 		return "figures"
 	case "date", "rev", "revision", "change", "changes", "author", "changed", "datum", "fecha":
 		return "changes"
+	case "ways", "polzahl", "polzahlen":
+		return "connectors"
 	}
 	return ""
 }

@@ -30,7 +30,8 @@ func (l *look) others() []Reading {
 		return []Reading{text}
 	}
 	says := map[string]string{"parts": "a list of parts", "distances": "distances between places", "fuses": "a table of fuses",
-		"counts": "a table of counts", "figures": "a table of figures", "changes": "a table of changes"}[of]
+		"counts": "a table of counts", "figures": "a table of figures", "changes": "a table of changes",
+		"connectors": "a list of connectors"}[of]
 	score := 0.3
 	if n := len(l.Src.Head); of == "changes" && n > 0 && signoff.IsRevisionHead(l.Src.Head[n-1]) && !l.TellsWires() {
 		score = 2

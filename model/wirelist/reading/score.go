@@ -1,6 +1,7 @@
 package reading
 
 import (
+	"contralay/model/wirelist/bothends"
 	"slices"
 	"strings"
 
@@ -17,7 +18,8 @@ func (l *look) finish(called string, cols []shape.Column) (Reading, bool) {
 	l.Heads.Sides(cols)
 	l.apartEnds(cols)
 	l.endsBelow(cols)
-	l.ownPins(cols)
+	bothends.OwnPins(cols, l.Prof)
+	bothends.FullSide(cols, l.Prof, l.Src.Rows)
 	b := l.Block(cols)
 	l.Heads.Settle(b)
 	l.inCells(b)
@@ -70,12 +72,30 @@ func (l *look) hangs(b *shape.Block) (why []string, ok bool) {
 		if l.kindByWords() == "fuses" && col(name.FieldFrom, name.FieldFromPin, name.FieldToPin, name.FieldGauge, name.FieldColour) < 0 {
 			return nil, false // what each fuse feeds
 		}
+		if value < 0 && l.tellsConnectors() && col(name.FieldFromPin, name.FieldToPin, name.FieldSignal, name.FieldLength) < 0 {
+			return nil, false
+		}
 		if l.isDistances(b, value) || !l.endsOfWires(b, value) {
 			return nil, false
 		}
 		return []string{"ends in " + shape.At(b.Cols, ends)}, true
 	}
 	return []string{"ids"}, l.listed(b, value)
+}
+
+// tellsConnectors reports whether the headings are those of a list of connectors: how many ways each has, or its device and its
+// housing.
+//
+//	Ref | Device   | Ways | Housing
+//	J4  | Wet pump | 3    | KM-3S
+func (l *look) tellsConnectors() bool {
+	named := 0
+	for i, c := range l.Cols {
+		if c.Field == name.FieldConnector && i < len(l.Prof) && l.Prof[i].Filled > 0 {
+			named++
+		}
+	}
+	return named > 1 || l.kindByWords() == "connectors"
 }
 
 // saysWires reports whether the headings are those of a list of wires and of nothing else, whatever
