@@ -3,9 +3,11 @@ package audit
 import (
 	"slices"
 
+	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/placehead"
 	"contralay/model/wirelist/report"
+	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
@@ -18,8 +20,9 @@ const mostLooked = 100
 func (a *auditor) unread(t *Table) {
 	cols := map[int]bool{}
 	var rows []table.Row
+	ofCores := !slices.ContainsFunc(t.Cols, func(c shape.Column) bool { return c.Field == name.FieldColour }) // which give their colours
 	for i, c := range t.Cols {
-		if c.Field != name.FieldKeep || c.Given || t.Points {
+		if c.Field != name.FieldKeep || c.Given || t.Points || ofCores && column.HeadsCores(c.Head) {
 			continue
 		}
 		filled, is := 0, 0

@@ -3,6 +3,7 @@ package cablelines
 import (
 	"slices"
 
+	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
@@ -17,6 +18,10 @@ import (
 //	W1    | twisted pair | 1    | J1-1 | M-A
 //	      |              | 2    | J1-2 | M-B
 //	W2    | twisted pair | 1    | J1-3 | M-C
+//
+//	Cable | Type        | Core  | From | To
+//	W1    | 2 x 1.5 mm² | brown | J1-1 | M-A
+//	      |             | black | J1-2 | M-B
 func FillDown(h shape.Headings, head table.Row, rows []table.Row) (out []table.Row, ok bool) {
 	if len(rows) < 3 { // two cables, one of two cores
 		return rows, false
@@ -30,7 +35,8 @@ func FillDown(h shape.Headings, head table.Row, rows []table.Row) (out []table.R
 	}
 	fill := []int{at}
 	for i, c := range cols {
-		if i != at && c.Head != "" && !c.Known() && besideNames(rows, at, i) {
+		says := !c.Known() || c.Field == name.FieldSpec || c.Field == name.FieldGauge
+		if i != at && c.Head != "" && says && besideNames(rows, at, i) {
 			fill = append(fill, i)
 		}
 	}
@@ -66,11 +72,12 @@ func comesAgain(rows []table.Row, at int) bool {
 	return false
 }
 
-// countsCores reports whether some column has a cell in each line of cores, no cell twice in one cable, and the same cells in two cables
-// or more; every other line has no name of a cable, and the first has one.
+// countsCores reports whether some column has a cell in each line of cores, no cell twice in one cable, and is headed as cores or has the
+// same cells in two cables or more; every other line has no name of a cable, and the first has one.
 func countsCores(cols []shape.Column, rows []table.Row, at int) bool {
 	for i, c := range cols {
-		if i == at || c.Head == "" || c.Known() && c.Field != name.FieldWire && c.Field != name.FieldNumber {
+		cores := column.HeadsCores(c.Head)
+		if i == at || c.Head == "" || c.Known() && c.Field != name.FieldWire && c.Field != name.FieldNumber && !cores {
 			continue
 		}
 		in := map[string]bool{}
@@ -97,7 +104,7 @@ func countsCores(cols []shape.Column, rows []table.Row, at int) bool {
 			ok = ok && (core == "" || !in[core])
 			in[core] = true
 		}
-		if ok && cables > 1 && below > 0 && again > 0 && first != "" {
+		if ok && cables > 1 && below > 0 && first != "" && (again > 0 || cores) {
 			return true
 		}
 	}
