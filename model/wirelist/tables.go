@@ -13,6 +13,7 @@ import (
 	"contralay/model/wirelist/reading"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/signoff"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/words"
 )
@@ -76,7 +77,7 @@ func Tables(tables []table.Table, recipe *name.Recipe) (all []Found) {
 
 // tablesIn are the tables of one sheet, and the rows that belong to none.
 func tablesIn(h shape.Headings, recipe *name.Recipe, t *table.Table) (all []Found, over []table.Row) {
-	plain := shape.WithoutStruckRows(*t)
+	plain := signoff.WithoutStruckRows(*t)
 	blocks, over := block.Find(h, plain)
 	loose := len(blocks) == 0 && len(over) > 0
 	if loose {

@@ -5,6 +5,7 @@ import (
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/reading"
 	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/signoff"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/words"
 	"fmt"
@@ -17,7 +18,7 @@ const mostSamples = 3
 // a recipe, which may be nil. A table that names no columns has one block without
 // headings, its columns kept as text where no reading is found: a recipe may name them by number.
 func Columns(t table.Table, recipe *name.Recipe) []ShownColumn {
-	t = shape.WithoutStruckRows(t)
+	t = signoff.WithoutStruckRows(t)
 	h := shape.Headings{Words: words.Vocabulary(), Recipe: recipe.OfColumns()}
 	found, over := block.Find(h, t)
 	if len(found) == 0 {

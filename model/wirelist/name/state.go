@@ -6,6 +6,7 @@ import (
 
 	"contralay/model/wirelist/freeword"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/twoscripts"
 )
 
 // State is what a row says its cavity is for.
@@ -150,6 +151,11 @@ func stateOfWord(cell, f string) State {
 	}
 	if freeword.IsSpare(withoutNumber(f)) {
 		return Spare
+	}
+	if front, back, ok := twoscripts.Part(cell); ok { // "空き N.C."
+		if s := stateWord(front); s == stateWord(back) {
+			return s
+		}
 	}
 	return Used
 }

@@ -7,6 +7,7 @@ import (
 
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/twoscripts"
 	"contralay/model/wirelist/value"
 	"contralay/model/wirelist/words"
 )
@@ -90,8 +91,16 @@ func (h Headings) mean(cell string, c *Column) (name.Meaning, bool) {
 	return h.lastWords(bare)
 }
 
-// eitherWord reads a heading in two languages, "Ader/Wire", where both say the same.
+// eitherWord reads a heading in two languages, "Ader/Wire", where both say the same, and one in two scripts, "線色 Color".
 func (h Headings) eitherWord(cell string, c *Column) (name.Meaning, bool) {
+	if front, back, ok := twoscripts.Part(cell); ok {
+		a, known := h.mean(front, c)
+		b, also := h.mean(back, c)
+		if !also {
+			b = a
+		}
+		return b, (known || also) && (!known || !also || a.Field == b.Field)
+	}
 	first, second, ok := strings.Cut(cell, "/")
 	if !ok {
 		return name.Meaning{}, false

@@ -1,10 +1,19 @@
 package value
 
-import "strings"
+import (
+	"strings"
+
+	"contralay/model/wirelist/twoscripts"
+)
 
 // twoLanguages reads a colour with stripes that is said in two languages, "schwarz-weiß / black-white": both halves are that colour, in
-// other words. ok is false for any other cell, one colour in two languages among them.
+// other words; and one in two scripts, "緑/白 Green/White". ok is false for any other cell, one colour in two languages among them.
 func twoLanguages(text, lang string) (c Colour, ok bool) {
+	if front, back, parted := twoscripts.Part(text); parted {
+		c, ok = ParseColour(front, lang)
+		other, also := ParseColour(back, lang)
+		return c, ok && also && c.Equal(other)
+	}
 	at := strings.IndexByte(text, '/')
 	if at < 0 || strings.Count(text, "/")%2 == 0 {
 		return nil, false
