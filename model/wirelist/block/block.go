@@ -335,13 +335,13 @@ func (f *finder) headless(rows []table.Row) (all []Block, over []table.Row) {
 		return nil, rows
 	}
 	line := f.h.HeadLine()
-	for _, r := range rows {
+	for i, r := range rows {
 		switch {
-		case line > 0 && r.Line < line, line == 0 && len(b.Rows) == 0 && shape.IsText(r):
+		case line > 0 && r.Line < line, line == 0 && len(b.Rows) == 0 && (shape.IsText(r) || headsNumbers(rows[i:])):
 			b.Titles = append(b.Titles, r)
 		case line > 0 && r.Line == line:
 			b.Head = append(b.Head, r)
-		case shape.IsText(r) && !f.h.Numbered() && len(b.Rows) > 0 && r.Line > b.Rows[len(b.Rows)-1].Line+1:
+		case !f.h.Numbered() && len(b.Rows) > 0 && (shape.IsText(r) && r.Line > b.Rows[len(b.Rows)-1].Line+1 || headsNumbers(rows[i:])):
 			all = append(all, b)
 			b = Block{Table: f.t, Path: f.path, Titles: []table.Row{r}}
 		default:

@@ -200,6 +200,5 @@ func isClosingWord(w string) bool {
 // IsUnknown reports whether s is a mark that says the list's maker does not know either.
 func IsUnknown(s string) bool {
 	f := strings.Trim(table.Fold(s), " .")
-	return strings.Trim(f, "?") == "" || f == "tbd" || f == "tba" || f == "tbc" || f == "to be decided" || f == "to be confirmed" ||
-		f == "offen" || f == "unknown" || f == "see note" || f == "see notes" || f == "unbekannt"
+	return strings.Trim(f, "?") == "" || freeword.IsUndecided(f)
 }

@@ -101,7 +101,7 @@ func PartsOf(text string) (p Parts) {
 func comesFrom(text, far string) bool {
 	front, _, _ := strings.Cut(text, far)
 	all := strings.Fields(front)
-	if len(all) == 0 {
+	if len(all) == 0 || len(all) > 1 && strings.HasSuffix(all[len(all)-2], ")") { // "12 V (red, 20 AWG) from Box 4"
 		return false
 	}
 	switch table.Fold(strings.Trim(all[len(all)-1], ",;(")) {

@@ -174,7 +174,8 @@ func bare(l *look) []shape.Column {
 		case (texts >= 0 || (pin >= 0 || len(ends) == 2) && l.Has(cols, name.FieldColour)) && !l.Has(cols, name.FieldGauge) &&
 			column.IsSizes(l.Src.Rows, i):
 			cols[i].Field = name.FieldGauge
-		case texts < 0 && (p.All(p.Ends) || l.AllParted(i)) && len(ends) < 2:
+		case texts < 0 && len(ends) < 2 && (p.All(p.Ends) || l.AllParted(i) ||
+			pin >= 0 && l.Titled() != "" && column.AreFarEnds(l.Src.Rows, i)):
 			ends = append(ends, i)
 		case p.Coloured() && !l.Has(cols, name.FieldColour):
 			cols[i].Field = name.FieldColour
@@ -205,6 +206,8 @@ func bare(l *look) []shape.Column {
 		}
 	case len(ends) == 0 && pin >= 0 && signal > pin && l.Prof[signal].Distinct > 1:
 		cols[pin].Field = name.FieldPin
+	case len(ends) == 1 && !said && pin >= 0 && signal > pin && ends[0] > pin && l.Titled() != "": // "1 | Feed | red | J4-1" of a plug
+		cols[pin].Field, cols[ends[0]].Field = name.FieldPin, name.FieldTo
 	case len(ends) == 0 && l.Has(cols, name.FieldRun):
 	default:
 		return nil

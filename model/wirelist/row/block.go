@@ -49,6 +49,7 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 	}
 	var t *draft.Term
 	titles := titlesOf(im, b, here)
+	saidonce.TakeHeadSize(im, b, here(b.Head))
 	if (pinTable || b.Has(name.FieldVia)) && !b.InCells() {
 		t = connectorOf(im, b, titles, only)
 		saidonce.TakeTitleSize(im, b, titles, here)

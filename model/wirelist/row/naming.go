@@ -12,6 +12,7 @@ import (
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/signoff"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
 	"contralay/model/wirelist/words"
 )
 
@@ -49,7 +50,8 @@ func callConnector(im *draft.Importer, b *shape.Block, info *name.Title, only bo
 	case info.Name != "" && isElsewhere(im, b, info):
 		return naming{name: parent(b, info.Row) + " " + info.Name, from: "texts above its pins"}
 	case info.Name != "":
-		return naming{name: info.Name, from: "text above its pins", rivals: info.Rivals}
+		rivals := slices.DeleteFunc(slices.Clone(info.Rivals), func(t string) bool { return value.SizeWithin(t, b.Mark) != "" })
+		return naming{name: info.Name, from: "text above its pins", rivals: rivals}
 	case recipe != "":
 		return naming{name: recipe, from: "recipe"}
 	case b.Called != "":

@@ -18,9 +18,15 @@ func CutFar(cell string) (called, far string, ok bool) {
 			return strings.TrimSpace(a), strings.TrimSpace(b), true
 		}
 	}
-	if front, back, found := strings.Cut(cell, ") to "); found { // "start (red, 18 AWG) to S1-3"
-		back = strings.TrimSpace(back)
-		return front + ")", back, back != "" && len(strings.Fields(back)) < 8
+	for at, back := 0, cell; ; { // "start (red, 18 AWG) to S1-3", "feed (red) from F2"
+		i := strings.Index(back, ") ")
+		if i < 0 {
+			break
+		}
+		at, back = at+i+2, back[i+2:]
+		if word, far, more := strings.Cut(strings.TrimSpace(back), " "); more && isFarWord(table.Fold(word)) {
+			return strings.TrimSpace(cell[:at]), strings.TrimSpace(far), len(strings.Fields(far)) < 8
+		}
 	}
 	for i, r := range cell {
 		if i == 0 || !strings.ContainsRune(",;(-–", r) || (r == '-' || r == '–') && cell[i-1] != ' ' {

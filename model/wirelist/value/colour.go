@@ -180,6 +180,10 @@ func ParseColour(text, lang string) (Colour, bool) {
 			}
 			with = true
 			continue
+		case "a", "an", "one", "einem", "une":
+			if with { // "white with a black stripe"
+				continue
+			}
 		}
 		hues, ok := wordColour(t.Text, lang)
 		if !ok || len(c)+len(hues) > MostHues || len(hues) > 1 && shade != "" {
