@@ -47,8 +47,14 @@ func isBarePad(text string) bool {
 	return bare != "" && !strings.ContainsAny(bare, " :/-")
 }
 
-// StartsArrowed reports whether the first line of a text that has three cells or more draws an arrow behind a cavity alone, so that no
-// line names the columns, and most of these lines do.
+// isNamedCavity reports whether a near end is a number or a capital and a name behind it, "1 5V", "A ground": a point of a plug.
+func isNamedCavity(text string) bool {
+	pin, called, ok := strings.Cut(strings.TrimSpace(text), " ")
+	return ok && called != "" && (strings.Trim(pin, "0123456789") == "" || len(pin) == 1 && pin[0] >= 'A' && pin[0] <= 'Z')
+}
+
+// StartsArrowed reports whether the first line of a text that has three cells or more draws an arrow behind a cavity, alone or with its
+// name, so that no line names the columns, and most of these lines do.
 func StartsArrowed(text string) bool {
 	const looked = 200 // lines (no source)
 	n, drawn, all := 0, 0, 0
@@ -57,7 +63,7 @@ func StartsArrowed(text string) bool {
 			break
 		}
 		cells := Arrowed(line)
-		is := cells != nil && isBarePad(cells[0])
+		is := cells != nil && (isBarePad(cells[0]) || isNamedCavity(cells[0]))
 		if !is && len(Gapped(line)) < 3 {
 			continue
 		}

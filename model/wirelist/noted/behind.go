@@ -53,6 +53,11 @@ func farSide(text string) (front, back string, ok bool) {
 // valuesLast parts the colour and the size that end a text, in any order, off what stands before them; aside is what stands in brackets
 // behind, with a blank before it. values is "" where there are none, or a sign parts them off already.
 func valuesLast(text string) (end, values, aside string) {
+	if at := strings.LastIndex(text, ", "); at > 0 {
+		if _, _, ok := point.BareValues(text[at+2:]); ok { // "LOGGER 12, red 24"
+			return text[:at], text[at+2:] + " AWG", ""
+		}
+	}
 	if strings.ContainsAny(text, ",;|") || strings.Contains(text, ": ") || strings.Contains(text, " - ") {
 		return text, "", ""
 	}
@@ -63,6 +68,12 @@ func valuesLast(text string) (end, values, aside string) {
 		text, aside = text[:open], text[open:]
 	}
 	w := strings.Fields(text)
+	if k := bareGauge(w); k > 0 { // "logger 12 red 24", "ABS 35 white 22 twist these two"
+		if k+2 < len(w) {
+			aside = " (" + strings.Join(w[k+2:], " ") + ")" + aside
+		}
+		return strings.Join(w[:k], " "), w[k] + " " + w[k+1] + " AWG", aside
+	}
 	at, colour, size := len(w), false, false
 	for at > 1 {
 		switch {
@@ -85,6 +96,21 @@ func valuesLast(text string) (end, values, aside string) {
 		return text, "", ""
 	}
 	return strings.Join(w[:at], " "), strings.Join(w[at:], " "), aside
+}
+
+// bareGauge is where a colour and a gauge without unit stand behind the far end in some words, a remark of a few words behind them; 0
+// where they do not.
+func bareGauge(words []string) int {
+	const mostRemark = 5
+	for k := 1; k+1 < len(words); k++ {
+		if _, _, ok := point.BareValues(words[k] + " " + words[k+1]); ok && (k+2 == len(words) || len(words[k+2]) > 2) {
+			if len(words)-k-2 > mostRemark {
+				return 0
+			}
+			return k
+		}
+	}
+	return 0
 }
 
 // isSize reports whether a text is a size of wire with its unit.

@@ -23,6 +23,7 @@ func Rows(h shape.Headings, t *table.Table) (rows, left []table.Row) {
 	n.squares()
 	n.signs()
 	n.remarks()
+	n.capitals()
 	n.behind()
 	return n.rows, left
 }

@@ -2,6 +2,8 @@ package runline
 
 import (
 	"contralay/model/wirelist/arrow"
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/point"
 	"contralay/model/wirelist/table"
 )
 
@@ -11,7 +13,7 @@ func LeadRows(rows []table.Row, i int) int {
 	if len(rows[i].Cells) != 1 || i+2 >= len(rows) {
 		return 0
 	}
-	if near, _ := LeadTitle(rows[i].Cells[0]); near == "" {
+	if near, _ := LeadTitle(rows[i].Cells[0]); near == "" || isFirstLine(rows[i:]) {
 		return 0
 	}
 	n, both, free, seen := 1, 0, 0, map[string]bool{}
@@ -37,4 +39,18 @@ func LeadRows(rows []table.Row, i int) int {
 		return 0
 	}
 	return n
+}
+
+// isFirstLine reports whether the first of some rows begins with a cavity and the next one with the cavity behind it: the first line of a
+// plug, and no title of a lead.
+//
+//	1: supply -> HELM 41, red
+//	2: signal -> HELM 42, blue
+func isFirstLine(rows []table.Row) bool {
+	first, _, ok := point.Cut(rows[0].Cells[0])
+	if !ok || len(rows[1].Cells) != 1 {
+		return false
+	}
+	next, _, ok := point.Cut(rows[1].Cells[0])
+	return ok && name.Ordinal(next) == name.Ordinal(first)+1
 }
