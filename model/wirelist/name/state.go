@@ -63,9 +63,9 @@ func partsPhrases(r rune) bool {
 	return false
 }
 
-// bareWord is a cell folded, without the signs round it.
+// bareWord is a cell folded, without the signs round it and without the verb of a sentence, "is not used".
 func bareWord(cell string) string {
-	f := table.Fold(cell)
+	f := strings.TrimPrefix(table.Fold(cell), "is ")
 	const signs = " .:()[]*"
 	if f == "" || strings.IndexByte(signs, f[0]) < 0 && strings.IndexByte(signs, f[len(f)-1]) < 0 {
 		return f

@@ -19,8 +19,11 @@ func readNote(im *draft.Importer, b *shape.Block, cells []string, it *draft.Item
 			it.CueText = cell // kept as the list has it where no unit comes of it
 		}
 	}
-	note := b.Cell(cells, name.FieldNote)
+	note := value.JoinNonEmpty("; ", b.Cell(cells, name.FieldNote), it.Aside)
 	if note == "" || name.StateOf(note) != name.Used {
+		if it.Aside != "" {
+			it.Notes = append(it.Notes, it.Aside)
+		}
 		return
 	}
 	if a, rest, ok := value.FuseIn(note, b.Mark); ok && !it.Fuse.Set {

@@ -98,6 +98,14 @@ func (v *valueReader) size() {
 		if !ok {
 			g, ok = value.SizeAndColour(v.im.Colours.InEnglish(cell), b.Cols[col].Bare, b.Lang, b.Mark)
 		}
+		if front, aside := cutAside(cell); !ok && aside != "" { // "22 / white (twisted with E07)"
+			if g, ok = value.SizeAndColour(front, b.Cols[col].Bare, b.Lang, b.Mark); !ok && saysNoSize(aside) {
+				g, ok = value.ParseGauge(front, b.Cols[col].Bare, b.Mark)
+			}
+			if ok {
+				it.Aside, cell = aside, front
+			}
+		}
 		if _, made := strands.Cut(squareword.Whole(cell)); ok && made != "" {
 			it.Notes = append(it.Notes, "strands: "+made)
 		}

@@ -231,7 +231,7 @@ func isCableHeading(all []string) bool {
 		var g value.Gauge
 		switch {
 		case w == "cable" || w == "group" || w == "no" || w == "nr" || w == "id" || w == "ref" || w == "with" || w == "type" || w == "or" ||
-			w == "and":
+			w == "and" || w == "grp" || w == "number" || w == "set":
 		case value.IsLetter(w[0]) && g.Cable(w):
 			is = is || g.IsCable()
 		default:
