@@ -24,6 +24,7 @@ func Rows(h shape.Headings, t *table.Table) (rows, left []table.Row) {
 	n.signs()
 	n.remarks()
 	n.capitals()
+	n.units()
 	n.behind()
 	return n.rows, left
 }

@@ -43,6 +43,7 @@ func PartsOf(text string) (p Parts) {
 	}
 	for _, mark := range []string{" - ", " – ", " = ", ": ", ", "} {
 		front, back, ok := strings.Cut(text, mark)
+		ok = ok && strings.Count(front, "(") == strings.Count(front, ")")
 		if ok && IsColour(strings.TrimSpace(front)) {
 			p.Colour, text = strings.TrimSpace(front), strings.TrimSpace(back)
 			break

@@ -58,14 +58,14 @@ func valuesInTail(text string) (front string, pieces []string) {
 // BareValues reads a colour and a gauge without unit right behind it, "red 24", and nothing else.
 func BareValues(text string) (colour, size string, ok bool) {
 	at := strings.LastIndexByte(text, ' ')
-	if at < 1 || !isBareGauge(text[at+1:]) || !IsColour(text[:at]) {
+	if at < 1 || !IsBareGauge(text[at+1:]) || !IsColour(text[:at]) {
 		return "", "", false
 	}
 	return text[:at], text[at+1:], true
 }
 
-// isBareGauge reports whether a word is an even number of two digits that wire is made in, as stands behind a colour without its unit.
-func isBareGauge(w string) bool { return len(w) == 2 && w >= "10" && w <= "30" && (w[1]-'0')%2 == 0 }
+// IsBareGauge reports whether a word is an even number of two digits that wire is made in, as stands behind a colour without its unit.
+func IsBareGauge(w string) bool { return len(w) == 2 && w >= "10" && w <= "30" && (w[1]-'0')%2 == 0 }
 
 // AreLetters reports whether a text is the letters of a colour as on old British vehicles, and no colour otherwise.
 func AreLetters(text string) bool { return !IsColour(text) && IsColourOrLetters(text) }

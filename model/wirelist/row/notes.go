@@ -21,9 +21,7 @@ func readNote(im *draft.Importer, b *shape.Block, cells []string, it *draft.Item
 	}
 	note := value.JoinNonEmpty("; ", b.Cell(cells, name.FieldNote), it.Aside)
 	if note == "" || name.StateOf(note) != name.Used {
-		if it.Aside != "" {
-			it.Notes = append(it.Notes, it.Aside)
-		}
+		it.Notes = append(it.Notes, nonEmpty(it.Aside)...)
 		return
 	}
 	if a, rest, ok := value.FuseIn(note, b.Mark); ok && !it.Fuse.Set {

@@ -8,6 +8,7 @@ import (
 	"unicode"
 
 	"contralay/model"
+	"contralay/model/wirelist/cable"
 	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
@@ -98,8 +99,8 @@ func (v *valueReader) size() {
 		if !ok {
 			g, ok = value.SizeAndColour(v.im.Colours.InEnglish(cell), b.Cols[col].Bare, b.Lang, b.Mark)
 		}
-		if front, aside := cutAside(cell); !ok && aside != "" { // "22 / white (twisted with E07)"
-			if g, ok = value.SizeAndColour(front, b.Cols[col].Bare, b.Lang, b.Mark); !ok && saysNoSize(aside) {
+		if front, aside, sizeless := cable.CutAside(cell); !ok && aside != "" {
+			if g, ok = value.SizeAndColour(front, b.Cols[col].Bare, b.Lang, b.Mark); !ok && sizeless {
 				g, ok = value.ParseGauge(front, b.Cols[col].Bare, b.Mark)
 			}
 			if ok {

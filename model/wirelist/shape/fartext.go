@@ -18,28 +18,20 @@ func CutFar(cell string) (called, far string, ok bool) {
 			return strings.TrimSpace(a), strings.TrimSpace(b), true
 		}
 	}
-	for at, back := 0, cell; ; { // "start (red, 18 AWG) to S1-3", "feed (red) from F2"
-		i := strings.Index(back, ") ")
-		if i < 0 {
-			break
+	for at := 1; at < len(cell); at++ { // "start (red, 18 AWG) to S1-3", "feed (red) from F2"
+		if cell[at-1] != ')' || cell[at] != ' ' {
+			continue
 		}
-		at, back = at+i+2, back[i+2:]
-		if word, far, more := strings.Cut(strings.TrimSpace(back), " "); more && isFarWord(table.Fold(word)) {
-			return strings.TrimSpace(cell[:at]), strings.TrimSpace(far), len(strings.Fields(far)) < 8
+		if far, ok := behindFarWord(cell[at:]); ok {
+			return strings.TrimSpace(cell[:at]), far, len(strings.Fields(far)) < 8
 		}
 	}
 	for i, r := range cell {
 		if i == 0 || !strings.ContainsRune(",;(-–", r) || (r == '-' || r == '–') && cell[i-1] != ' ' {
 			continue
 		}
-		back := strings.TrimSpace(cell[i+len(string(r)):])
-		word, rest, found := strings.Cut(back, " ")
-		lead := table.Fold(word)
-		if lead == "goes" || lead == "geht" || lead == "va" {
-			word, rest, found = strings.Cut(rest, " ")
-			lead = table.Fold(word)
-		}
-		if !found || !isFarWord(lead) {
+		rest, found := behindFarWord(cell[i+len(string(r)):])
+		if !found {
 			continue
 		}
 		if r == '(' {
@@ -53,12 +45,20 @@ func CutFar(cell string) (called, far string, ok bool) {
 	return "", "", false
 }
 
+// behindFarWord is what stands behind the words at the front of a text that say where the wire goes or comes from, "goes to ECU 4".
+func behindFarWord(text string) (far string, ok bool) {
+	word, rest, found := strings.Cut(strings.TrimSpace(text), " ")
+	if f := table.Fold(word); f == "goes" || f == "geht" || f == "va" {
+		word, rest, found = strings.Cut(rest, " ")
+	}
+	return strings.TrimSpace(rest), found && isFarWord(table.Fold(word))
+}
+
 // isFarWord reports whether a folded word says that where the wire goes, or comes from, follows.
 func isFarWord(w string) bool {
 	switch w {
 	case "to", "from", "nach", "von", "zu", "zum", "zur", "vers", "depuis", "hacia", "desde", "hasta", "verso", "al", "alla",
-		"dal", "dalla",
-		"till", "fran", "naar", "van", "para", "od", "do", "til", "fra":
+		"dal", "dalla", "till", "fran", "naar", "van", "para", "od", "do", "til", "fra":
 		return true
 	}
 	return false
