@@ -2,6 +2,7 @@ package printed
 
 import (
 	"regexp"
+	"slices"
 	"strings"
 
 	"contralay/model/wirelist/table"
@@ -22,7 +23,7 @@ func base(heading string) string {
 // "Pin" become "Pin" and "Pin.1", or "Pin_x" and "Pin_y". "Pin 1" and "Pin 2" are what somebody wrote.
 func (p *plain) headings() {
 	for i, r := range p.t.Rows {
-		if len(r.Cells) < 3 || p.t.Marked && !r.Ruled || !p.t.Marked && !p.isApart(i) {
+		if len(r.Cells) < 3 || p.t.Marked && !r.Ruled || !p.t.Marked && !p.isApart(i) || slices.ContainsFunc(r.Cells, isNumber) {
 			continue
 		}
 		n := map[string]int{}
@@ -49,6 +50,9 @@ func (p *plain) headings() {
 		}
 	}
 }
+
+// isNumber reports whether a cell is a number, as no heading is: "U" and "U1" beside one are terminals.
+func isNumber(cell string) bool { return cell != "" && strings.Trim(cell, "0123456789.,") == "" }
 
 // signed reports whether a heading stands in a row both without a sign and with one, or with "_x" and "_y".
 func (p *plain) signed(r table.Row, heading string) bool {

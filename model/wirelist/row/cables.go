@@ -89,8 +89,14 @@ func cableCells(im *draft.Importer, b *shape.Block, cells []string, it *draft.It
 // takeKind reads what the kind of the cable says, in a column of its own, and which pair of it the core is in.
 func takeKind(b *shape.Block, cells []string, it *draft.Item) {
 	for i, c := range b.Cols {
-		if i < len(cells) && (c.CoreSize || c.Field == name.FieldGauge) && cells[i] != "" {
+		if i >= len(cells) || cells[i] == "" {
+			continue
+		}
+		switch {
+		case c.CoreSize || c.Field == name.FieldGauge && !it.Plain:
 			it.Plain = cable.IsPlain(cells[i])
+		case c.Field == name.FieldKeep && value.CoreSize(cells[i], b.Mark) != "":
+			it.Plain = it.Plain || cable.IsPlain(cells[i]) // beside a column of the sizes
 		}
 	}
 	if it.Pair != "" && it.Cable != "" {
