@@ -74,7 +74,7 @@ var vocabulary = sync.OnceValue(func() map[string]name.Meaning {
 	add(name.FieldFromPin, "", "from pin", "from cavity", "from terminal", "source pin", "start pin", "pin a", "pin 1")
 	add(name.FieldToPin, "", "to pin", "to cavity", "to terminal", "destination pin", "dest pin", "end pin", "pin b", "pin 2")
 	add(name.FieldSignal, "", "signal", "signal name", "sig name", "sig", "description", "desc", "function", "func", "fn", "fct",
-		"assignment", "name",
+		"assignment", "name", "service",
 		"net", "net name",
 		"circuit name",
 		"label",
