@@ -34,6 +34,11 @@ func readNote(im *draft.Importer, b *shape.Block, cells []string, it *draft.Item
 		it.Cue, it.CueText, it.Pair = value.Gauge{Twisted: true}, note, note
 		return
 	}
+	if called, kind, rest := cable.Marked(note); it.Cable == "" && called != "" {
+		it.Cable, it.Kind.Twisted, it.Kind.Shielded = called, kind.Twisted, kind.Shielded
+		it.Notes = append(it.Notes, nonEmpty(rest)...)
+		return
+	}
 	if c := cable.Numbered(note); c.Called != "" && it.Gauge.Size != "" && it.Gauge.Size != c.Number && it.OwnID != c.Called {
 		it.Cable, it.Kind, it.CueText = c.Called, c.Made, c.Says
 		if c.Rest != "" {
@@ -42,6 +47,7 @@ func readNote(im *draft.Importer, b *shape.Block, cells []string, it *draft.Item
 		return
 	}
 	if g, ok := value.ParseGauge(note, value.BareAWG, b.Mark); ok && g.Spec == "" && (g.Conductors > 1 || g.Shielded || g.Twisted) {
+		g.Size = cable.SizeIn(note, g.Size)
 		if g.Size == "" || g.Size == it.Gauge.Size || it.Gauge.Size == "" {
 			if it.Gauge.Size == "" {
 				it.Gauge.Size = g.Size

@@ -1,0 +1,61 @@
+package cable
+
+import (
+	"strings"
+
+	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
+)
+
+// Marked reads a remark that is the name of a pair or a cable and says how it is made, and nothing else but what stands behind a comma:
+// "TP1", "twisted pair 1", "pair A", "TP2 shielded", "TP1; 40 turns/m". The number is no size; called is "" where the remark is none, and
+// where its number can be a gauge, "pair 22", or the wire that this one goes with, "twisted 3".
+func Marked(remark string) (called string, kind value.Gauge, rest string) {
+	front := remark
+	if at := strings.IndexAny(remark, ",;"); at > 0 {
+		front, rest = remark[:at], strings.TrimSpace(remark[at+1:])
+	}
+	const most = 5 // words (no source)
+	words := strings.FieldsFunc(front, func(r rune) bool { return strings.ContainsRune(" ()[]#", r) })
+	if len(words) > most {
+		return "", kind, ""
+	}
+	mark, letter, number := "", "", ""
+	for _, w := range words {
+		f := table.Fold(w)
+		of := Words(w)
+		switch {
+		case IsMark(w) && of.IsCable() && mark == "":
+			mark = w
+			kind.Twisted, kind.Shielded = kind.Twisted || of.Twisted, kind.Shielded || of.Shielded
+			kind.Conductors = max(kind.Conductors, of.Conductors)
+		case len(w) == 1 && w[0] >= 'A' && w[0] <= 'Z' && letter+number == "":
+			letter = w
+		case strings.Trim(w, "0123456789") == "" && letter+number == "":
+			number = w
+		case f == "wire" || f == "leitung" || !kind.Cable(f):
+			return "", value.Gauge{}, ""
+		}
+	}
+	group := kind.Conductors > 1 && number != "" && len(number) < 3 && (len(number) < 2 || (number[1]-'0')%2 == 1)
+	switch {
+	case !kind.IsCable():
+	case mark != "" && letter+number == "":
+		return mark, kind, rest
+	case mark == "" && (letter != "" || group):
+		return strings.Trim(front, " ()[]"), kind, rest
+	}
+	return "", value.Gauge{}, ""
+}
+
+// SizeIn is the size that was read in a remark about a cable; "" where it is a small or an odd number without a unit, "twisted 1": that
+// counts the pairs, or is a wire's.
+func SizeIn(remark, size string) string {
+	if size == "" || len(size) > 2 || strings.Trim(size, "0123456789") != "" || len(size) == 2 && (size[1]-'0')%2 == 0 {
+		return size
+	}
+	if low := strings.ToLower(remark); strings.Contains(low, "awg") || strings.Contains(low, "ga") {
+		return size
+	}
+	return ""
+}
