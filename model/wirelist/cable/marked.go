@@ -1,24 +1,33 @@
 package cable
 
 import (
+	"slices"
 	"strings"
 
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
 
-// Marked reads a remark that is the name of a pair or a cable and says how it is made, and nothing else but what stands behind a comma:
+// Marked reads a remark that is the name of a pair or a cable and says how it is made, and nothing else but what commas part from it:
 // "TP1", "twisted pair 1", "pair A", "TP2 shielded", "TP1; 40 turns/m". The number is no size; called is "" where the remark is none, and
 // where its number can be a gauge, "pair 22", or the wire that this one goes with, "twisted 3".
 func Marked(remark string) (called string, kind value.Gauge, rest string) {
-	front := remark
-	if at := strings.IndexAny(remark, ",;"); at > 0 {
-		front, rest = remark[:at], strings.TrimSpace(remark[at+1:])
+	pieces := strings.FieldsFunc(remark, func(r rune) bool { return r == ',' || r == ';' })
+	for i, piece := range pieces {
+		if called, kind = markOf(strings.TrimSpace(piece)); called != "" {
+			rest = strings.Join(append(slices.Clone(pieces[:i]), pieces[i+1:]...), ";")
+			return called, kind, strings.TrimSpace(rest)
+		}
 	}
+	return "", value.Gauge{}, ""
+}
+
+// markOf is Marked of a text without commas.
+func markOf(front string) (called string, kind value.Gauge) {
 	const most = 5 // words (no source)
 	words := strings.FieldsFunc(front, func(r rune) bool { return strings.ContainsRune(" ()[]#", r) })
 	if len(words) > most {
-		return "", kind, ""
+		return "", kind
 	}
 	mark, letter, number := "", "", ""
 	for _, w := range words {
@@ -34,18 +43,18 @@ func Marked(remark string) (called string, kind value.Gauge, rest string) {
 		case strings.Trim(w, "0123456789") == "" && letter+number == "":
 			number = w
 		case f == "wire" || f == "leitung" || !kind.Cable(f):
-			return "", value.Gauge{}, ""
+			return "", value.Gauge{}
 		}
 	}
 	group := kind.Conductors > 1 && number != "" && len(number) < 3 && (len(number) < 2 || (number[1]-'0')%2 == 1)
 	switch {
 	case !kind.IsCable():
 	case mark != "" && letter+number == "":
-		return mark, kind, rest
+		return mark, kind
 	case mark == "" && (letter != "" || group):
-		return strings.Trim(front, " ()[]"), kind, rest
+		return strings.Trim(front, " ()[]"), kind
 	}
-	return "", value.Gauge{}, ""
+	return "", value.Gauge{}
 }
 
 // SizeIn is the size that was read in a remark about a cable; "" where it is a small or an odd number without a unit, "twisted 1": that

@@ -16,6 +16,7 @@ func TestMarked(t *testing.T) {
 		{"twisted TP12", "TP12", "", true, false}, {"twisted pair 1", "twisted pair 1", "", true, false},
 		{"pair A", "pair A", "", false, false},
 		{"twist B", "twist B", "", true, false}, {"TP1; 40 turns/m", "TP1", "40 turns/m", true, false}, {"TSP3", "TSP3", "", true, true},
+		{"yellow sleeve; TP1", "TP1", "yellow sleeve", true, false},
 		{"Paar 3", "Paar 3", "", false, false}, {"pair 22", "", "", false, false}, {"twisted 3", "", "", false, false},
 		{"twisted wire 3", "", "", false, false}, {"TP1 TP2", "", "", false, false}, {"shorten", "", "", false, false},
 		{"twisted pair", "", "", false, false}, {"P1", "", "", false, false}, {"", "", "", false, false}, {"A", "", "", false, false},

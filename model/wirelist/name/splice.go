@@ -19,11 +19,11 @@ func IsSpliceName(name string) bool {
 	if f == whole || f == "s-" {
 		return false
 	}
-	return slices.Contains(append(spliceWords(), "s", "sp", "spl"), strings.TrimRight(f, " -_#."))
+	return whole != table.Fold(name) || slices.Contains(append(spliceWords(), "s", "sp", "spl"), strings.TrimRight(f, " -_#."))
 }
 
 func spliceWords() []string {
-	return []string{"splice", "spleiss", "spleiß", "epissure", "épissure", "empalme", "giunzione", "giunto"}
+	return []string{"splice", "spleiss", "spleiß", "epissure", "épissure", "empalme", "giunzione", "giunto", "skarv", "stossverbinder"}
 }
 
 // SpliceID takes the word off a splice that has a name besides: "Splice S1" is S1.

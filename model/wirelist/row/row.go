@@ -38,10 +38,9 @@ func readRow(im *draft.Importer, b *shape.Block, cells, notes []string, owner *d
 		it.OwnID = id
 	}
 	bare, remark := nameaside.Cut(b.Cell(cells, name.FieldSignal))
+	bare, it.Aside = nameaside.Made(bare)
 	it.Signal = value.JoinNonEmpty("", bare, called)
-	if remark != "" {
-		it.Notes = append(it.Notes, remark)
-	}
+	it.Notes = append(it.Notes, nonEmpty(remark)...)
 	for i, c := range cells {
 		if i < len(b.Cols) && b.Cols[i].Field == name.FieldKeep && it.Signal == "" && name.IsDrainWord(table.Fold(c)) {
 			it.Signal = c // a shield among the numbers of the cores

@@ -104,7 +104,7 @@ func (v *valueReader) size() {
 				g, ok = value.ParseGauge(front, b.Cols[col].Bare, b.Mark)
 			}
 			if ok {
-				it.Aside, cell = aside, front
+				it.Aside, cell = value.JoinNonEmpty("; ", it.Aside, aside), front
 			}
 		}
 		if _, made := strands.Cut(squareword.Whole(cell)); ok && made != "" {
