@@ -449,7 +449,7 @@ func partsSaid(said, cell string) bool {
 			continue
 		}
 		if w != "awg" && w != "ga" && w != "zum" && w != "zur" && w != "geht" && w != "van" && w != "naar" && w != "de" &&
-			w != "comes" && w != "goes" && w != "kommt" && w != "—" &&
+			w != "comes" && w != "giunzione" && w != "goes" && w != "kommt" && w != "—" &&
 			w != "see" && w != "siehe" && !isSizeWord(w) && name.StateOf(w) == name.Used &&
 			!strings.Contains(said, plain(word)) && !isColourWord(w) {
 			return false
