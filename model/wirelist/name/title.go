@@ -262,7 +262,9 @@ func connectorSaid(text string) (name string, said bool) {
 				if rest[0] == ' ' && prose.IsOrdinal(name) {
 					return strings.TrimRight(text, " :"), true
 				}
-				if where, called, ok := strings.Cut(name, ": "); ok && len(strings.Fields(where)) < 4 {
+				if where, called, ok := strings.Cut(name, ": "); ok && titleline.CountsWays(called) {
+					return strings.TrimSuffix(text, ": "+called), true // "Plug at the pump: 3 way"
+				} else if ok && len(strings.Fields(where)) < 4 {
 					name = strings.TrimSpace(called) // "Connector on board: J2"
 				} else if first, _, _ := CutWord(table.Fold(name)); isOf(first) || prose.IsSideWord(first) {
 					return text, true // "Ficha do painel" is no "do painel"

@@ -65,10 +65,8 @@ func connectorOf(im *draft.Importer, b *shape.Block, titles []table.Row, only bo
 		im.Say(report.Note, "above the table", at, shape.RowText(r.Cells), "left out")
 	}
 	if b.Has(name.FieldConnector) {
-		for _, text := range append(info.Other, info.Name) {
-			if text != "" {
-				im.Say(report.Note, "above the table", place, text, "left out")
-			}
+		for _, text := range nonEmpty(append(info.Other, info.Name)...) {
+			im.Say(report.Note, "above the table", place, text, "left out")
 		}
 		return nil
 	}
@@ -104,8 +102,12 @@ func connectorOf(im *draft.Importer, b *shape.Block, titles []table.Row, only bo
 	if info.Gender != "" && !t.Gender.Set {
 		t.Gender = model.Some(model.Gender(info.Gender))
 	}
-	if len(info.Other) > 0 && !t.Device.Set {
-		t.Device = model.Some(strings.Join(info.Other, ", "))
+	sentences, device := prose.TakeSentences(titles, info.Other)
+	for _, r := range sentences {
+		im.Say(report.Note, "above the table", table.Place{File: place.File, Sheet: place.Sheet, Row: r.Line}, r.Cells[0], "left out")
+	}
+	if len(device) > 0 && !t.Device.Set {
+		t.Device = model.Some(strings.Join(device, ", "))
 	}
 	t.Counts = append(t.Counts, info.Counts...)
 	return t
