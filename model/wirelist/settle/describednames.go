@@ -11,10 +11,11 @@ import (
 )
 
 // describedNames takes a column that describes what another one names for notes: the short name is that of the net, where each
-// cavity with a description has one.
+// cavity with a description has one, but for those that are free by it.
 //
 //	Pin | Signal name | Description
 //	1   | X_CS0       | select of the first drum
+//	2   | -           | not connected
 func (l *Look) describedNames() {
 	signal := l.Holds(l.Cols, name.FieldSignal)
 	if signal < 0 || !words.SaysNameOfNet(l.Cols[signal].Head) {
@@ -26,7 +27,8 @@ func (l *Look) describedNames() {
 			continue
 		}
 		if !slices.ContainsFunc(l.Src.Rows, func(r table.Row) bool {
-			return i < len(r.Cells) && !shape.IsText(r) && !value.IsNothing(r.Cells[i]) && value.IsNothing(r.Cells[signal])
+			return i < len(r.Cells) && !shape.IsText(r) && !value.IsNothing(r.Cells[i]) && value.IsNothing(r.Cells[signal]) &&
+				name.StateOfNote(r.Cells[i]) == name.Used
 		}) {
 			c.Field = name.FieldNote
 		}

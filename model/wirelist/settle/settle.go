@@ -26,6 +26,7 @@ func (l *Look) settle() {
 	l.swapped()
 	l.sidesAB()
 	ends.sidePins()
+	bothends.SidePlaces(l.Cols, l.Prof, l.Src.Rows)
 	bothends.PinsOfHeading(l.Cols, l.rightAbove())
 	bothends.FarPins(l.Cols, l.Prof)
 	column.Misheaded(l.Cols, l.Prof, l.Src.Rows)
