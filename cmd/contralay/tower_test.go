@@ -109,8 +109,8 @@ var lists = []string{"comment", "twoscripts", "columned", "hueword", "markup", "
 	"huecodes", "nameaside", "placehead", "freesaid", "signoff", "words", "printed", "endtext", "sentence", "sidehead", "shape",
 	"tail", "cableonce", "corecells", "column", "cablelines", "fuseways", "doubt", "cableheads", "pads", "arrow", "point",
 	"runline", "padlines", "alike", "lettered", "jotted", "penned", "leaders", "noted", "record", "midarrow", "dotends", "grid", "twoside",
-	"titled", "parted", "plugwires", "block", "bothends", "thingpins", "settle", "reading", "draft", "saidonce", "total", "farside",
-	"runon", "grouphead", "row", "endpins", "toldpairs", "join", "audit"}
+	"titled", "parted", "plugwires", "block", "bothends", "described", "thingpins", "settle", "reading", "draft", "saidonce", "total",
+	"farside", "runon", "grouphead", "row", "endpins", "toldpairs", "join", "audit"}
 
 // benchtest opens the whole bench for the tests of its parts; heattest is another method that the
 // balance of heat is checked against; shortForm is how tests are run by default.
