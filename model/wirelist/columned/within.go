@@ -66,7 +66,7 @@ func Squeezed(text string) string {
 		switch {
 		case at >= 0:
 			heads = WithoutArrows(Gapped(lines[at]))
-		case standUnder(heads, lines[from:to]):
+		case standUnder(heads, lines[from:to], 1):
 			at = from
 		default:
 			at = to
@@ -87,21 +87,29 @@ func endOfParagraph(lines []string, from int) int {
 	return from
 }
 
-// headsOfParagraph is the line of a paragraph that has the headings of a table, −1 where none has.
+// headsOfParagraph is the line of a paragraph that has the headings of a table, −1 where none has. Where an empty line stands right behind
+// them or behind the first row, what follows is looked at too.
 func headsOfParagraph(lines []string, from, to int) int {
 	for at := from; at < min(from+2, to); at++ {
 		heads := WithoutArrows(Gapped(lines[at]))
-		if len(heads) > 2 && !slices.ContainsFunc(heads, func(c Field) bool { return !isHeadWord(c.Text) }) && to-at > 2 &&
-			standUnder(heads, lines[at+1:to]) {
+		if len(heads) < 3 || slices.ContainsFunc(heads, func(c Field) bool { return !isHeadWord(c.Text) }) {
+			continue
+		}
+		rows := slices.Clone(lines[at+1 : to])
+		for end := to; len(rows) < 2 && end < len(lines); {
+			next := endOfParagraph(lines, end+1)
+			rows, end = append(rows, lines[end+1:next]...), next
+		}
+		if standUnder(heads, rows, 2) {
 			return at
 		}
 	}
 	return -1
 }
 
-// standUnder reports whether some lines are rows below headings: nearly all of their cells stand under one, two lines or more, and half of
-// them, have several, and none has a first cell that goes on below the second heading.
-func standUnder(heads []Field, lines []string) bool {
+// standUnder reports whether some lines are rows below headings: nearly all of their cells stand under one, as many as fewest have several,
+// and half of them, and none has a first cell that goes on below the second heading.
+func standUnder(heads []Field, lines []string, fewest int) bool {
 	if len(heads) == 0 {
 		return false
 	}
@@ -120,7 +128,7 @@ func standUnder(heads []Field, lines []string) bool {
 			}
 		}
 	}
-	return several > 1 && 2*several >= len(lines) && 10*fit >= 9*all
+	return several >= fewest && 2*several >= len(lines) && 10*fit >= 9*all
 }
 
 // isBelow reports whether a cell begins or ends where a heading does, or stands within its width.
