@@ -106,11 +106,11 @@ var leads = map[string][]string{"tree": {"ends"}, "board/runs/others": {"board/r
 // lists are the parts of the reader of lists, the lowest first: each may use those before it.
 var lists = []string{"comment", "twoscripts", "columned", "hueword", "markup", "pinword", "plugword", "strokes", "codepage", "table",
 	"strands", "squareword", "value", "huekey", "report", "prose", "cable", "freeword", "doingword", "stripname", "titleline", "name",
-	"huecodes", "nameaside", "placehead", "freesaid", "signoff", "words", "printed", "endtext", "sentence", "sidehead", "shape",
+	"huecodes", "nameaside", "placehead", "freesaid", "signoff", "words", "printed", "endtext", "sentence", "sidehead", "rising", "shape",
 	"tail", "cableonce", "corecells", "column", "cablelines", "fuseways", "doubt", "cableheads", "pads", "arrow", "point",
 	"runline", "padlines", "alike", "lettered", "jotted", "penned", "leaders", "noted", "record", "midarrow", "dotends", "grid", "twoside",
-	"titled", "parted", "plugwires", "block", "bothends", "thingpins", "settle", "reading", "draft", "saidonce", "total", "farside",
-	"runon", "grouphead", "row", "endpins", "toldpairs", "join", "audit"}
+	"titled", "parted", "plugwires", "block", "bothends", "described", "thingpins", "settle", "reading", "draft", "saidonce", "total",
+	"taghues", "farside", "runon", "grouphead", "row", "endpins", "toldpairs", "join", "audit"}
 
 // benchtest opens the whole bench for the tests of its parts; heattest is another method that the
 // balance of heat is checked against; shortForm is how tests are run by default.

@@ -24,6 +24,7 @@ import (
 	"contralay/model/wirelist/saidonce"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/taghues"
 	"contralay/model/wirelist/toldpairs"
 	"contralay/model/wirelist/value"
 	"contralay/model/wirelist/words"
@@ -83,6 +84,7 @@ func Import(tables []table.Table, opt draft.Options) (model.Harness, report.Repo
 	if im.Rows == 0 {
 		return model.Harness{}, report.Report{}, noRows(tables, !slices.ContainsFunc(im.Rep.Findings, report.Finding.LeavesOut))
 	}
+	taghues.Take(im)
 	farside.FromThere(im)
 	join.Ends(im)
 	join.Again(im)

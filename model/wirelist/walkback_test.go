@@ -128,6 +128,13 @@ func walkBack(t *testing.T, list string, data []byte) int {
 		if strings.HasPrefix(list, "pn03-") { // its decimals have commas, at which the file is parted
 			b.cells = append(b.cells, strings.Join(b.cells, ","))
 		}
+		if slices.ContainsFunc(rep.Findings, func(f report.Finding) bool {
+			return f.Rule == "a colour at the end of the number of a wire"
+		}) {
+			for _, c := range slices.Clone(b.cells) { // "G201B22-WHT"
+				b.cells = append(b.cells, c[strings.LastIndexAny(c, "-_ 0123456789")+1:])
+			}
+		}
 		for _, c := range slices.Clone(b.cells) {
 			b.cells = append(b.cells, inWords(list, c))
 		}

@@ -8,6 +8,7 @@ import (
 	"contralay/model/wirelist/name"
 	title "contralay/model/wirelist/prose"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/titleline"
 	"contralay/model/wirelist/value"
 	"contralay/model/wirelist/words"
 )
@@ -109,7 +110,8 @@ func readsAsNone(called string, t *Table) bool {
 	folded := table.Fold(called)
 	blanks := strings.Count(folded, " ")
 	return title.IsCountLine(folded) || value.SizeWithin(folded, t.Mark) != "" && !strings.ContainsAny(called, "(") ||
-		blanks > 2 && strings.ContainsAny(called[len(called)-1:], ".!?") || blanks > 7 || words.RefersTo(folded) || holdsRun(folded)
+		blanks > 2 && strings.ContainsAny(called[len(called)-1:], ".!?") || blanks > 7 && titleline.BehindThing(called) == "" ||
+		words.RefersTo(folded) || holdsRun(folded)
 }
 
 // isReference reports whether an end refers to another row, "see pin 4", of which a connector and its cavity were made.

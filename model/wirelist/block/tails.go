@@ -11,7 +11,8 @@ type asides struct{ *finder }
 
 // tail is how many rows from one on are a small table without headings below a list of wires from end to end, or below one of cavities:
 // behind a gap, and behind its title where it has one, they fill half of the columns or fewer, and each is a fuse with its rating, begins
-// with how much there is of something, or says nothing of a wire. Steps in the columns of the list are such a table, too.
+// with how much there is of something, or says nothing of a wire. Steps in the columns of the list are such a table, too, and facts
+// below a title that says so.
 //
 //	Wire | From  | To   | mm² | Colour | Length
 //	1    | Panel | Lamp | 1   | red    | 300 mm
@@ -31,7 +32,7 @@ func (f asides) tail(i int) (n int) {
 		_, title = rows[i-1].Filled()
 		at--
 	}
-	if at == 0 || rows[at].Line == rows[at-1].Line+1 || !f.narrows(i) {
+	if at == 0 || rows[at].Line == rows[at-1].Line+1 || !f.narrows(i) && !tail.SaysFacts(title) {
 		return 0
 	}
 	cols, _ := f.h.Columns(c.Head, 0)
@@ -47,7 +48,7 @@ func (f asides) tail(i int) (n int) {
 		if ends || amounts {
 			aside = aside || tail.IsFuses(cols, r, title) || tail.SaysNoWire(cols, r, title)
 		} else {
-			aside = aside || tail.IsBelowPins(cols, c.Rows, r, title)
+			aside = aside || tail.IsBelowPins(cols, c.Rows, r, title) || tail.IsFact(cols, r, title)
 		}
 		if f.isHead(i+n) || !aside {
 			return 0

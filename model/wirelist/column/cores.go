@@ -5,14 +5,18 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/rising"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
 
 // AreSeries reports whether the cells of a column are one name and a number each, no number twice: "W-1", "W-2", "W-3" are ids, and
-// no white wires of 1, 2 and 3 AWG.
+// no white wires of 1, 2 and 3 AWG; and so "1-red", "2-blue", "3-grey", which count up.
 func AreSeries(rows []table.Row, i int) bool {
+	if rising.ByOne(rows, i) {
+		return true
+	}
 	front, seen := "", map[string]bool{}
 	for _, r := range rows[:min(len(rows), MostLooked)] {
 		if i >= len(r.Cells) || value.IsNothing(r.Cells[i]) || shape.IsText(r) {

@@ -9,6 +9,7 @@ import (
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/titleline"
 	"contralay/model/wirelist/value"
 )
 
@@ -98,14 +99,15 @@ func (im *Importer) Doubt(rule string, at table.Place, what, did string, rows []
 	im.Rep.Findings = append(im.Rep.Findings, f)
 }
 
-// keys are what a termination of some name is found by, and the id that it would have.
-type keys struct{ full, id, short string }
+// keys are what a termination of some name is found by, and the id that it would have; behind is its id where the name is a title that
+// names the thing which has the connector first, "" of others.
+type keys struct{ full, id, short, behind string }
 
 // keysOf gives the keys of a name.
 func (im *Importer) keysOf(called string) keys {
 	k, ok := im.named[called]
 	if !ok {
-		k = keys{full: name.Key(called), id: name.Designator(called)}
+		k = keys{full: name.Key(called), id: name.Designator(called), behind: titleline.BehindThing(called)}
 		k.short = name.Key(k.id)
 		if im.named == nil {
 			im.named = map[string]keys{}
@@ -119,6 +121,9 @@ func (im *Importer) keysOf(called string) keys {
 func (im *Importer) Named(called string, place table.Place, titled bool) *Term {
 	k := im.keysOf(called)
 	full, id, short := k.full, k.id, k.short
+	if titled && k.behind != "" {
+		id, short = k.behind, name.Key(k.behind)
+	}
 	t := im.ByKey[full]
 	if t == nil && (full == short || titled) {
 		// "Bulkhead" of one list is "Bulkhead, engine side" of another.

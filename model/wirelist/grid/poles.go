@@ -19,7 +19,8 @@ import (
 //	1       | 1    | 2       | 7     | Socket 1
 //	2       | 3    | 4       | 8     | Socket 2
 //
-// No cavity stands below two poles, as the figures of a table of values would.
+// No cavity stands below two poles, as the figures of a table of values would; and no pole stands twice, as the "Pos" behind each of two
+// ends does.
 func poles(h shape.Headings, rows []table.Row) (made []table.Row, n int) {
 	head := rows[0]
 	if shape.HasNumber(head) {
@@ -28,6 +29,9 @@ func poles(h shape.Headings, rows []table.Row) (made []table.Row, n int) {
 	var of []int
 	for i, c := range head.Cells {
 		if i > 0 && (isPole(c) || value.NamesColour(c)) {
+			if isPole(c) && slices.ContainsFunc(of, func(k int) bool { return table.Fold(head.Cells[k]) == table.Fold(c) }) {
+				return nil, 0
+			}
 			of = append(of, i)
 		}
 	}

@@ -82,8 +82,9 @@ func IsGeneric(title string) bool {
 			"notes", "note", "remarks", "support", "supported", "revision", "revisions", "features", "usage", "setup", "introduction",
 			"requirements", "resources", "information", "general", "about", "description", "getting",
 			"started", "the", "of", "all", "and", "circuits", "circuit", "signals", "cut", "overview", "layout", "definition",
-			"definitions",
-			"pinbelegung", "belegung", "verdrahtung", "leitungen", "kabel", "stecker", "brochage", "cablage", "tabla", "cableado":
+			"definitions", "electrical", "elektrischer", "elektrische", "anschluss", "anschlusse", "anschlussbelegung", "raccordement",
+			"pinbelegung", "belegung", "verdrahtung", "leitungen", "kabel", "stecker", "brochage", "cablage", "tabla", "cableado",
+			"electrique", "conexion", "electrica", "collegamento", "elettrico", "aansluiting", "elektrisk", "conexiones", "collegamenti":
 		default:
 			return false
 		}

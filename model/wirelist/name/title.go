@@ -72,6 +72,9 @@ func ReadTitle(rows []table.Row, cat *catalogue.Catalogue) Title {
 		if _, more := stripname.In(text); more != "" && told {
 			t.Other = append(t.Other, more)
 		}
+		if of := titleline.InFrontOf(text, name); told && of != "" {
+			t.Other = append(t.Other, of)
+		}
 		if called, more := titleline.Defined(text); called != "" {
 			if name, told = called, true; more != "" {
 				t.Other = append(t.Other, more)

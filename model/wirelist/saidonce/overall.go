@@ -38,12 +38,11 @@ func Overall(t *table.Table, blocks []*shape.Block, mark value.Mark) (all []Wide
 			}
 		}
 		if _, text := r.Filled(); shape.IsText(r) && saysAll(text) && !isData(blocks, r.Line) {
-			size := value.SizeWithin(text, mark)
 			d, but := withExceptions(text, mark, blocks)
 			if but && d.Size != "" {
 				continue // its rows are known: ToldIn gives them their sizes
 			}
-			if size != "" || but {
+			if size := oneSize(text, mark); but || value.SizeWithin(text, mark) != "" {
 				at := table.Place{File: t.File, Sheet: t.Sheet, Row: r.Line}
 				all = append(all, Wide{draft.Overall{Size: size, Text: text, At: at}, section})
 			}

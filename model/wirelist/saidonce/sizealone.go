@@ -22,7 +22,7 @@ func sizeAlone(text string, mark value.Mark) string {
 		return ""
 	}
 	first, _, _ := strings.Cut(strings.TrimRight(text, ". "), ". ")
-	size := value.SizeWithin(first, mark)
+	size := oneSize(first, mark)
 	if size == "" {
 		return ""
 	}

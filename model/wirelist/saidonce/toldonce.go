@@ -96,18 +96,18 @@ func sizeOfAll(text string, mark value.Mark) string {
 		!saysUnlessNoted(text) && slices.ContainsFunc(name.Words(table.Fold(text)), words.IsExcept) {
 		return ""
 	}
-	for piece := range strings.FieldsFuncSeq(strings.ReplaceAll(text, ". ", ";"), func(r rune) bool {
+	for piece := range strings.FieldsFuncSeq(strings.ReplaceAll(withoutStops(text), ". ", ";"), func(r rune) bool {
 		return strings.ContainsRune(";()", r)
 	}) {
 		for part := range strings.SplitSeq(piece, ", ") {
-			size := value.SizeWithin(part, mark)
+			size := oneSize(part, mark)
 			if size == "" {
 				continue
 			}
 			others := slices.DeleteFunc(name.Words(table.Fold(part)), func(w string) bool {
 				return saysAll(w) || words.IsOfAnyWire(w) || strings.Trim(w, "0123456789") == ""
 			})
-			if len(others) == 0 {
+			if len(others) == 0 || ofEveryWire(part) {
 				return size
 			}
 		}

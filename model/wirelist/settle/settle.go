@@ -7,6 +7,7 @@ import (
 
 	"contralay/model/wirelist/cable"
 	"contralay/model/wirelist/column"
+	"contralay/model/wirelist/described"
 	"contralay/model/wirelist/fuseways"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/pads"
@@ -26,6 +27,7 @@ func (l *Look) settle() {
 	l.swapped()
 	l.sidesAB()
 	ends.sidePins()
+	bothends.SidePlaces(l.Cols, l.Prof, l.Src.Rows)
 	bothends.PinsOfHeading(l.Cols, l.rightAbove())
 	bothends.FarPins(l.Cols, l.Prof)
 	column.Misheaded(l.Cols, l.Prof, l.Src.Rows)
@@ -88,7 +90,7 @@ func (l *Look) settle() {
 		l.settleNames()
 	}
 	soleName(l)
-	l.describedNames()
+	described.Settle(l.Cols, l.Prof, l.Src.Rows)
 	remarkNames(l)
 }
 

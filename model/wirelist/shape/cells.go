@@ -44,7 +44,7 @@ func (b *Block) CellAt(cells []string, f name.Field) (text string, col int) {
 		if table.Fold(text) == table.Fold(cells[i]) {
 			continue
 		}
-		text = value.JoinNonEmpty(map[bool]string{true: " ", false: "; "}[b.Cols[col].several], text, cells[i])
+		text = value.JoinSaid(map[bool]string{true: " ", false: "; "}[b.Cols[col].several], text, cells[i])
 	}
 	if len(parts) > 0 {
 		text = value.JoinNonEmpty(" ", append([]string{text}, parts...)...)

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/rising"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
@@ -26,11 +27,10 @@ func (h Headings) sizesAsWires(b *Block) {
 	}
 	for i := range b.Cols {
 		c := &b.Cols[i]
-		if c.Field != name.FieldWire || h.Given(c.Head, i) {
+		if c.Field != name.FieldWire || h.Given(c.Head, i) || rising.ByOne(b.Rows, i) {
 			continue
 		}
-		seen := map[string]bool{}
-		n, sure := 0, false
+		seen, n, sure := map[string]bool{}, 0, false
 		for _, r := range b.Rows {
 			if i >= len(r.Cells) || value.IsNothing(r.Cells[i]) || IsText(r) {
 				continue

@@ -9,28 +9,13 @@ import (
 // Lists that were copied out of a letter or a terminal have no sign between their cells:
 // columns stand under each other, two blanks or more apart.
 
-// inColumns reports whether no sign parts the cells of the text and most of its lines have gaps.
+// inColumns reports whether no sign parts the cells of the text and most of its lines have gaps, or those of a table within it.
 func inColumns(text string) bool {
 	if strings.ContainsAny(text, ";\t|") && !columned.RuledBesideSigns(text) || columned.StartsArrowed(text) {
 		return false
 	}
-	lines, with, signs := 0, 0, 0
-	for l := range strings.SplitSeq(text, "\n") {
-		if lines == 200 {
-			break
-		}
-		if strings.Trim(l, "-=_ \t\r") == "" {
-			continue // a rule says nothing for either
-		}
-		lines++
-		if len(columned.Gapped(l)) > 2 {
-			with++
-		}
-		if columned.Commas(l) > 1 {
-			signs++
-		}
-	}
-	return with > 1 && 2*with > lines && 2*signs < lines || 2*signs < lines && columned.BelowRule(text)
+	most, signs := columned.Gaps(text)
+	return !signs && (most || columned.BelowRule(text) || columned.Within(text) > 0)
 }
 
 // readColumns reads such a text. The line of its headings gives the columns; a cell of another line is of the column that it
@@ -38,6 +23,7 @@ func inColumns(text string) bool {
 func readColumns(name, text string, l Limits) ([]Table, error) {
 	t := Table{File: name, Comma: true}
 	count := counter{l: l}
+	text = columned.Squeezed(text)
 	heads, at, ruled, tight := columned.Heads(text)
 	if heads == nil {
 		return readSeparated(name, text, l)
@@ -49,7 +35,7 @@ func readColumns(name, text string, l Limits) ([]Table, error) {
 	}
 	heads = columned.Beyond(heads, at, text)
 	n, starts, sections := 0, columned.Starts(heads, text), columned.Sections(heads, at, text)
-	parts := columned.Counted(heads, at, text)
+	parts := columned.NoRows(heads, at, text)
 	for line := range strings.SplitSeq(text, "\n") {
 		n++
 		if len(line) > l.CellBytes {

@@ -1,5 +1,7 @@
 package titleline
 
+import "strings"
+
 // CommaParts parts a text at its commas, those in brackets left alone.
 func CommaParts(text string) (all []string) {
 	from, deep := 0, 0
@@ -17,4 +19,13 @@ func CommaParts(text string) (all []string) {
 		}
 	}
 	return append(all, text[from:])
+}
+
+// InFrontOf is what a title says before its last comma of the thing that has the connector named behind: "Boîtier ABS" of "Boîtier ABS,
+// connecteur X5"; "" where the name has it.
+func InFrontOf(text, name string) string {
+	if i := strings.LastIndex(text, ", "); i > 0 && !strings.Contains(name, text[:i]) && strings.HasSuffix(text, name) {
+		return text[:i]
+	}
+	return ""
 }

@@ -13,6 +13,9 @@ import (
 //	printed for Nigel        Stand 04.02., gez. Brandl        Lista para el montaje del sábado
 //	ring dave re crimps      Sat. Rain again.                 all awg
 func IsRemark(text string) bool {
+	if strings.Contains(text, "....") {
+		return true // "Protection .......... IP67"
+	}
 	w := fieldsOf(text)
 	if len(w) == 0 || Names(text) || Piece(text) != "" || slices.ContainsFunc(w, isDesignator) {
 		return false

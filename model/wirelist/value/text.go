@@ -15,6 +15,17 @@ func JoinNonEmpty(sep string, parts ...string) string {
 	return strings.Join(all, sep)
 }
 
+// JoinSaid joins two cells; a dash that fills one of them is left out beside the other.
+func JoinSaid(sep, a, b string) string {
+	switch {
+	case IsNothing(b):
+		return a
+	case IsNothing(a):
+		return b
+	}
+	return a + sep + b
+}
+
 // IsNothing reports whether a cell is empty, or holds a dash that fills it.
 func IsNothing(cell string) bool {
 	if cell != "" && cell[0] > '.' && cell[0] < 0x80 {

@@ -129,6 +129,7 @@ var vocabulary = sync.OnceValue(func() map[string]name.Meaning {
 	}
 	languages(further)
 	furtherWords(further)
+	endsBySide(further)
 	return m
 })
 
