@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/titleline"
 	"contralay/model/wirelist/value"
 )
 
@@ -14,27 +15,22 @@ func IsSpliceName(name string) bool {
 	if name == "" || !value.IsDigit(name[len(name)-1]) || !BeginsWith(name, "", "seg") {
 		return false // no number behind it, or none of the words
 	}
-	whole := SpliceID(table.Fold(name))
+	whole := titleline.WithoutSplice(table.Fold(name))
 	f := strings.TrimRight(whole, "0123456789")
 	if f == whole || f == "s-" {
 		return false
 	}
-	return whole != table.Fold(name) || slices.Contains(append(spliceWords(), "s", "sp", "spl"), strings.TrimRight(f, " -_#."))
+	return whole != table.Fold(name) || slices.Contains(append(titleline.SpliceWords(), "s", "sp", "spl"), strings.TrimRight(f, " -_#."))
 }
 
-func spliceWords() []string {
-	return []string{"splice", "spleiss", "spleiß", "epissure", "épissure", "empalme", "giunzione", "giunto", "skarv", "stossverbinder"}
-}
-
-// SpliceID takes the word off a splice that has a name besides: "Splice S1" is S1.
+// SpliceID takes the word off a splice that has the letter of one besides: "Splice S1" is S1; "Giunzione G1" and "Skarv S1" keep theirs.
 func SpliceID(name string) string {
-	f := strings.ToLower(name)
-	for _, w := range spliceWords() {
-		rest, ok := strings.CutPrefix(f, w)
-		if rest = strings.TrimLeft(rest, " -#.:"); ok && len(rest)+len(w) < len(f) && len(f) == len(name) &&
-			strings.TrimLeft(rest, "0123456789") != "" && strings.TrimRight(rest, "0123456789") != rest && !strings.Contains(rest, " ") {
-			return name[len(name)-len(rest):]
-		}
+	rest := titleline.WithoutSplice(name)
+	if !strings.HasPrefix(strings.ToLower(name), "spl") {
+		return name
+	}
+	if at := strings.TrimRight(strings.ToLower(rest), "0123456789"); at == "s" || at == "sp" || at == "spl" {
+		return rest
 	}
 	return name
 }
