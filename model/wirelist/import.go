@@ -84,6 +84,7 @@ func Import(tables []table.Table, opt draft.Options) (model.Harness, report.Repo
 	if im.Rows == 0 {
 		return model.Harness{}, report.Report{}, noRows(tables, !slices.ContainsFunc(im.Rep.Findings, report.Finding.LeavesOut))
 	}
+	farside.SamePins(im, tables)
 	taghues.Take(im)
 	farside.FromThere(im)
 	join.Ends(im)
