@@ -88,6 +88,7 @@ func Import(tables []table.Table, opt draft.Options) (model.Harness, report.Repo
 	taghues.Take(im)
 	farside.FromThere(im)
 	join.Ends(im)
+	takeFreeOfRuns(im, tables)
 	join.Again(im)
 	join.Nets(im)
 	toldpairs.Take(im, tables)

@@ -16,7 +16,7 @@ func (w *wires) pairCavities(im *draft.Importer, at table.Place, says string) {
 	words := tokens(says)
 	of, rest, named := w.namedConnector(words)
 	if of == nil && !named {
-		of = connectorAbove(im.Items, at)
+		of = im.ConnectorAbove(at)
 	}
 	if of == nil {
 		return
@@ -100,29 +100,6 @@ func (w *wires) namedConnector(words []string) (of *draft.Term, rest []string, n
 		}
 	}
 	return of, rest, named
-}
-
-// connectorAbove is the connector that all wires of the table above a row start at, or of the whole list where nothing stands above; nil
-// where they start at several.
-func connectorAbove(items []*draft.Item, at table.Place) *draft.Term {
-	var last *draft.Item
-	for _, it := range items {
-		if it.Place.File == at.File && it.Place.Sheet == at.Sheet && it.Place.Row < at.Row &&
-			(last == nil || it.Place.Row > last.Place.Row) {
-			last = it
-		}
-	}
-	var of *draft.Term
-	for _, it := range items {
-		switch {
-		case it.Place.File != at.File || it.Place.Sheet != at.Sheet || last != nil && it.Block != last.Block:
-		case it.From.Term == nil || of != nil && of != it.From.Term:
-			return nil
-		default:
-			of = it.From.Term
-		}
-	}
-	return of
 }
 
 // nearEnd is the near end of a wire as package join finds it; "" where it has none of its own.
