@@ -43,3 +43,47 @@ func takeFree(im *draft.Importer, t *table.Table, b *shape.Block, from int) {
 		im.Say(report.Note, "cavities that a text says are free", at, text, "taken for "+term.ID+": "+strings.Join(all, ", "))
 	}
 }
+
+// takeFreeOfRuns takes in what sentences say is free in the one connector that all wires of the list of both ends above them start at. A
+// cavity that some row names is left as that row has it.
+//
+//	GB1 pin 1 -> pot pin A, red
+//	GB1 pin 2 -> pot pin B, white
+//	Pin 8 is empty.
+func takeFreeOfRuns(im *draft.Importer, tables []table.Table) {
+	wires := map[table.Place]bool{}
+	for _, it := range im.Items {
+		wires[it.Place] = true
+	}
+	for _, t := range tables {
+		below := false // wires stand above, and no heading between
+		for _, r := range t.Rows {
+			at := table.Place{File: t.File, Sheet: t.Sheet, Row: r.Line}
+			_, text := r.Filled()
+			if wires[at] || !shape.IsText(r) || r.Level > 0 || strings.HasSuffix(text, ":") {
+				below = wires[at]
+			} else if below {
+				takeFreeText(im, at, text)
+			}
+		}
+	}
+}
+
+// takeFreeText takes in what one text says is free.
+func takeFreeText(im *draft.Importer, at table.Place, text string) {
+	var all []string
+	for sentence := range strings.SplitSeq(text, ". ") {
+		all = append(all, freesaid.Cavities(sentence)...)
+	}
+	if len(all) == 0 {
+		return
+	}
+	term := im.ConnectorAbove(at)
+	if term == nil || slices.ContainsFunc(all, func(pin string) bool { _, named := term.At[pin]; return named }) {
+		return
+	}
+	for _, pin := range all {
+		term.Pin(pin, name.Blank, at)
+	}
+	im.Say(report.Note, "cavities that a text says are free", at, text, "taken for "+term.ID+": "+strings.Join(all, ", "))
+}

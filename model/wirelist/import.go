@@ -84,9 +84,11 @@ func Import(tables []table.Table, opt draft.Options) (model.Harness, report.Repo
 	if im.Rows == 0 {
 		return model.Harness{}, report.Report{}, noRows(tables, !slices.ContainsFunc(im.Rep.Findings, report.Finding.LeavesOut))
 	}
+	farside.SamePins(im, tables)
 	taghues.Take(im)
 	farside.FromThere(im)
 	join.Ends(im)
+	takeFreeOfRuns(im, tables)
 	join.Again(im)
 	join.Nets(im)
 	toldpairs.Take(im, tables)
@@ -212,6 +214,7 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int
 	}
 	row.SayOdd(im, t)
 	row.StruckAndHidden(im, t)
+	sayTakenOut(im, t)
 	h.Colours = im.Keys[t.File]
 	found, over := tablesIn(h, im.Opt.Recipe, t)
 	var wires []*Found

@@ -25,7 +25,7 @@ func Cavities(texts []string) (lines []Line, ok bool) {
 		seen[pin] = true
 		lines[i].Pin, rest[i] = pin, more
 	}
-	rest = poled(rest)
+	rest, twists := withoutTwists(poled(rest))
 	near, far, arrows, parted := halves(rest)
 	for _, part := range []func([]string) ([]string, []string, bool){lastTo, toOrFrom} {
 		if n, f, cut := part(rest); cut && !arrows && (!parted || filledOf(f) > filledOf(far)) {
@@ -43,6 +43,7 @@ func Cavities(texts []string) (lines []Line, ok bool) {
 	l.farAmongNames(lines)
 	l.placesBehind(lines)
 	unpoled(lines)
+	addTails(lines, twists)
 	for i, t := range rest {
 		if end := endtext.SeenEnd(t); end != "" {
 			lines[i] = Line{Pin: lines[i].Pin, To: end} // the wire is told there

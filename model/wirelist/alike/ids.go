@@ -18,6 +18,9 @@ var idForms = []*regexp.Regexp{
 // withoutIDs takes the numbers of their wires off the front of lines, each another; ids is nil where they have none, or where they only
 // count the lines.
 func withoutIDs(texts []string) (ids, bare []string) {
+	if bare, ok := withoutLetters(texts); ok {
+		return withoutIDs(bare)
+	}
 	for n, form := range idForms {
 		ids, bare = nil, nil
 		seen, counted, ends := map[string]bool{}, true, 0

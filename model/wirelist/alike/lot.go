@@ -282,9 +282,11 @@ func lastEnd(texts []string) (end string, rest []string) {
 	return texts[n-1], texts[:n-1]
 }
 
-// isDevice reports whether a text can be what a cavity behind it belongs to: "J1", and neither "pin 3" nor "31".
+// isDevice reports whether a text can be what a cavity behind it belongs to: "J1", and neither "pin 3" nor "31", nor "pot pin A", which
+// has its cavity.
 func isDevice(text string) bool {
-	return strings.ContainsFunc(text, unicode.IsLetter) && !(strings.Contains(text, " ") && saysPin(text))
+	w := strings.Fields(text)
+	return strings.ContainsFunc(text, unicode.IsLetter) && !(len(w) > 1 && saysPin(strings.Join(w[len(w)-2:], " ")))
 }
 
 // withCavity puts a device and its cavity together.
@@ -341,10 +343,15 @@ func saysEnd(text string) bool {
 	return len(w) > 2 && saysPin(w[0]+" "+w[1]) || len(w) > 1 && saysPin(w[len(w)-1]) && strings.ContainsAny(w[len(w)-1], "0123456789")
 }
 
-// withoutEndSigns takes the signs at the end of a text off, but for the pole of a short name, "A-", "DATA-".
+// withoutEndSigns takes the signs at the end of a text off, but for the pole of a short name, "A-", "DATA-", and one with a sign behind it
+// that parts: of "speed -, " the dash is a pole.
 func withoutEndSigns(text string) string {
 	out := strings.TrimRight(text, " ,;:-–")
 	last := out[strings.LastIndexByte(out, ' ')+1:]
+	pole := strings.TrimLeft(text[len(out):], " ")
+	if last != "" && (strings.HasPrefix(pole, "-,") || strings.HasPrefix(pole, "-;")) {
+		return text[:len(text)-len(pole)+1]
+	}
 	if rest := text[len(out):]; strings.HasPrefix(rest, "-") && !strings.HasPrefix(rest, "--") && last != "" &&
 		(len(last) < 5 || last == strings.ToUpper(last)) {
 		return out + "-"

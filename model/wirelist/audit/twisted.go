@@ -6,6 +6,7 @@ import (
 
 	"contralay/model/wirelist/cable"
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 )
@@ -19,7 +20,7 @@ import (
 func (a *auditor) twisted(t *Table) {
 	says := ""
 	for _, r := range slices.Concat(t.Above, t.Rows) {
-		if _, text := r.Filled(); shape.IsText(r) && len(strings.Fields(text)) > 3 && cable.Words(text).Twisted {
+		if _, text := r.Filled(); shape.IsText(r) && len(strings.Fields(text)) > 3 && cable.Words(text).Twisted && !a.pairs(t, r) {
 			says = text
 		}
 	}
@@ -42,6 +43,13 @@ func (a *auditor) twisted(t *Table) {
 		rows = some
 	}
 	a.doubt("a text speaks of twisted wires", t.At, table.Short(says), "no unit made by it; make the units that it means", rows)
+}
+
+// pairs reports whether a row is a text by which wires are paired already, of whichever table.
+func (a *auditor) pairs(t *Table, r table.Row) bool {
+	return slices.ContainsFunc(a.im.Rep.Findings, func(f report.Finding) bool {
+		return f.Rule == report.TextPairs && f.Row == r.Line && f.File == t.At.File && f.Sheet == t.At.Sheet
+	})
 }
 
 // spokenOf gives those of some rows that have a word of a text which it writes in capitals.

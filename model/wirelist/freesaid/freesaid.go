@@ -23,7 +23,7 @@ func Cavities(text string) (all []string) {
 	for len(w) > 0 && slices.Contains([]string{"the", "die", "der", "les", "las", "los", "i", "le", "de"}, table.Fold(w[0])) {
 		w = w[1:]
 	}
-	if len(w) < 3 || len(w) > 20 || !isCavityWord(table.Fold(w[0])) {
+	if len(w) < 3 || len(w) > 20 || !IsCavityWord(table.Fold(w[0])) {
 		return nil
 	}
 	at := 1
@@ -80,7 +80,8 @@ func isFree(folded string) bool {
 	return false
 }
 
-func isCavityWord(w string) bool {
+// IsCavityWord reports whether a folded word says that the names of cavities follow, one or several.
+func IsCavityWord(w string) bool {
 	switch w {
 	case "cavities", "ways", "position", "positions", "contact", "contacts", "terminals", "kontakte", "stifte", "poles", "broches",
 		"bornes", "pines", "pinos", "poli", "stiften", "pinnar", "pinner", "benene", "nastat", "navat", "pinnit", "koliky", "piny", "styki",

@@ -2,6 +2,7 @@ package jotted
 
 import (
 	"strings"
+	"unicode"
 
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/table"
@@ -36,11 +37,13 @@ func (of lines) addLettered(t *table.Table, lang string) {
 	}
 }
 
-// withoutBare keeps the one text behind the first that is a number alone, and could be a size, and gives back the others.
+// withoutBare keeps the one text behind the first that is a number alone, and could be a size, and gives back the others: the first
+// itself beside a colour, with the name behind it, "red | 18 | horn".
 func (l *line) withoutBare(texts []string) (left []string) {
 	for i, s := range texts {
-		if g, ok := value.ParseGauge(s, value.BareAWG, value.MarkUnknown); i > 0 && l.bare == "" && ok && g.Size != "" &&
-			strings.Trim(s, "0123456789.,") == "" {
+		g, ok := value.ParseGauge(s, value.BareAWG, value.MarkUnknown)
+		behind := i > 0 || l.colour != "" && len(texts) > 1 && strings.ContainsFunc(texts[1], unicode.IsLetter)
+		if behind && l.bare == "" && ok && g.Size != "" && strings.Trim(s, "0123456789.,") == "" {
 			l.bare = s
 			continue
 		}

@@ -174,6 +174,8 @@ func bare(l *look) []shape.Column {
 		case (texts >= 0 || (pin >= 0 || len(ends) == 2) && l.Has(cols, name.FieldColour)) && !l.Has(cols, name.FieldGauge) &&
 			column.IsSizes(l.Src.Rows, i):
 			cols[i].Field = name.FieldGauge
+		case texts < 0 && signal < 0 && len(ends) == 0 && pin >= 0 && column.AreNamesAndFar(l.Src.Rows, i):
+			signal = i
 		case texts < 0 && len(ends) < 2 && (p.All(p.Ends) || l.AllParted(i) ||
 			pin >= 0 && l.Titled() != "" && column.AreFarEnds(l.Src.Rows, i)):
 			ends = append(ends, i)

@@ -72,6 +72,7 @@ const (
 	EndWithoutCavity = "end without cavity"
 	StudOfWires      = "a stud of several wires"
 	DeviceNumbered   = "a device without cavities"
+	TextPairs        = "wires that a text pairs"
 )
 
 // BareEnds are the ends that lists name without a cavity and that have one in the harness.

@@ -7,6 +7,7 @@ import (
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
+	"contralay/model/wirelist/words"
 )
 
 // Where a pin table has no column for the far end, the name may say it: "Injector, to front injector pin 1".
@@ -45,23 +46,17 @@ func CutFar(cell string) (called, far string, ok bool) {
 	return "", "", false
 }
 
-// behindFarWord is what stands behind the words at the front of a text that say where the wire goes or comes from, "goes to ECU 4".
+// behindFarWord is what stands behind the words at the front of a text that say where the wire goes or comes from, "goes to ECU 4",
+// "geht an das Steuergerät".
 func behindFarWord(text string) (far string, ok bool) {
 	word, rest, found := strings.Cut(strings.TrimSpace(text), " ")
-	if f := table.Fold(word); f == "goes" || f == "geht" || f == "va" {
+	goes := words.Goes(table.Fold(word))
+	if goes {
 		word, rest, found = strings.Cut(rest, " ")
 	}
-	return strings.TrimSpace(rest), found && isFarWord(table.Fold(word))
-}
-
-// isFarWord reports whether a folded word says that where the wire goes, or comes from, follows.
-func isFarWord(w string) bool {
-	switch w {
-	case "to", "from", "nach", "von", "zu", "zum", "zur", "vers", "depuis", "hacia", "desde", "hasta", "verso", "al", "alla",
-		"dal", "dalla", "till", "fran", "naar", "van", "para", "od", "do", "til", "fra":
-		return true
-	}
-	return false
+	f := table.Fold(word)
+	ok = found && (words.LeadsFar(f) || words.LeadsFarShortly(f) && (goes || f == "an" && value.HasDigit(rest)))
+	return words.WithoutArticle(strings.TrimSpace(rest)), ok
 }
 
 // settleFar marks the column of names that say the far end too: most of them do.

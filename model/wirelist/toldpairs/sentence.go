@@ -130,7 +130,8 @@ func links(w string) bool {
 		"einem", "einer", "das", "als",
 		"em", "um", "uma", "os", "fio", "fios", "sao", "formam", "vao", "como", "im", "le", "los", "las", "gli", "hilos", "fili",
 		"miteinander", "zusammen", "geschirmt", "sont", "forment", "une", "un", "ensemble", "son", "forman", "una", "uno", "juntos", "sono",
-		"formano", "insieme", "ar", "er", "ett", "et par", "zijn", "een", "samen", "ihop", "sammen", "adern", "ader", "fils", "fil":
+		"formano", "insieme", "estan", "vanno", "vont", "sa", "jsou", "worden", "werden", "wird", "elkaar", "razem", "oraz",
+		"ar", "er", "ett", "et par", "zijn", "een", "samen", "ihop", "sammen", "adern", "ader", "fils", "fil":
 		return true
 	}
 	return false

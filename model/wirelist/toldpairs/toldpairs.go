@@ -18,24 +18,43 @@ import (
 //	W9 | ECU B5 | Hub 15  | CAN L
 //	W8 and W9 are one twisted pair.
 //
-// Each of them must be the one wire that is called so, and none of them be paired by its own row.
+// Each of them must be the one wire that is called so, by its id, its name or its cavity, and none of them be paired by its own row.
 func Take(im *draft.Importer, tables []table.Table) {
 	var known *wires
 	for _, t := range tables {
 		for _, r := range t.Rows {
-			_, text := r.Filled()
-			if !shape.IsText(r) || !cable.Words(text).Twisted {
+			text := textOf(r)
+			if text == "" || !cable.Words(text).Twisted {
 				continue
 			}
 			if known == nil {
 				known = wiresIn(im.Items)
 			}
+			at := table.Place{File: t.File, Sheet: t.Sheet, Row: r.Line}
+			if known.rows[at] {
+				continue
+			}
 			for _, s := range sentences(text) {
 				all := wiresOf(s, func(called string) bool { return known.find(called) != nil })
-				known.pair(im, table.Place{File: t.File, Sheet: t.Sheet, Row: r.Line}, s, all)
+				if !known.pair(im, at, s, all) {
+					known.pairCavities(im, at, s)
+				}
 			}
 		}
 	}
+}
+
+// textOf is what a row says where it is a text; a comma in it may have parted it in cells.
+func textOf(r table.Row) string {
+	const most = 4 // cells of a sentence (no source)
+	n, text := r.Filled()
+	switch {
+	case shape.IsText(r):
+		return text
+	case n < 2 || n > most || len(r.Cells) > 0 && !strings.Contains(r.Cells[0], " "):
+		return ""
+	}
+	return strings.TrimRight(strings.Join(r.Cells, ", "), ", ")
 }
 
 // sentences parts a text where one ends, and where a semicolon parts two halves.
@@ -44,10 +63,16 @@ func sentences(text string) []string {
 }
 
 // wires finds the one wire that is called by an id or a name; nil under what several are called.
-type wires struct{ byID, bySignal map[string]*draft.Item }
+type wires struct {
+	byID, bySignal map[string]*draft.Item
+	rows           map[table.Place]bool // that tell a wire each
+	connectors     map[string][]connector
+	cavities       map[*draft.Term]cavities
+}
 
 func wiresIn(all []*draft.Item) *wires {
-	w := &wires{map[string]*draft.Item{}, map[string]*draft.Item{}}
+	w := &wires{map[string]*draft.Item{}, map[string]*draft.Item{}, map[table.Place]bool{}, connectorsIn(all),
+		map[*draft.Term]cavities{}}
 	put := func(in map[string]*draft.Item, called string, it *draft.Item) {
 		if called == "" {
 			return
@@ -59,6 +84,7 @@ func wiresIn(all []*draft.Item) *wires {
 		in[table.Fold(called)] = it
 	}
 	for _, it := range all {
+		w.rows[it.Place] = true
 		put(w.byID, it.OwnID, it)
 		put(w.byID, it.Counted, it)
 		if isName(it.Signal) {
@@ -84,21 +110,31 @@ func (w *wires) find(called string) *draft.Item {
 	return w.bySignal[called]
 }
 
-// pair gives the first of some wires the others, where none of them is paired yet.
-func (w *wires) pair(im *draft.Importer, at table.Place, says string, called []string) {
+// pair gives the first of some wires the others, where none of them is paired yet; it reports whether it did.
+func (w *wires) pair(im *draft.Importer, at table.Place, says string, called []string) bool {
 	var all []*draft.Item
 	for _, c := range called {
-		it := w.find(c)
-		if it == nil || it.Cable != "" || len(it.With) > 0 || it.Cue.IsCable() || slices.Contains(all, it) {
-			return
-		}
-		all = append(all, it)
+		all = append(all, w.find(c))
 	}
+	return put(im, at, says, all, called, called)
+}
+
+// put is pair with the wires that are called so; shown is how the report has them.
+func put(im *draft.Importer, at table.Place, says string, all []*draft.Item, called, shown []string) bool {
 	if len(all) < 2 {
-		return
+		return false
+	}
+	for i, it := range all {
+		if it == nil || isPaired(it) || slices.Contains(all[:i], it) {
+			return false
+		}
 	}
 	all[0].Cue, all[0].CueText = cable.Words(says), strings.TrimSpace(says)
 	all[0].Cue.Conductors = 0 // as many as are named
 	all[0].With = called[1:]
-	im.Say(report.Note, "wires that a text pairs", at, strings.TrimSpace(says), "made one unit: "+strings.Join(called, ", "))
+	im.Say(report.Note, report.TextPairs, at, strings.TrimSpace(says), "made one unit: "+strings.Join(shown, ", "))
+	return true
 }
+
+// isPaired reports whether its own row says what a wire is made up with.
+func isPaired(it *draft.Item) bool { return it.Cable != "" || len(it.With) > 0 || it.Cue.IsCable() }

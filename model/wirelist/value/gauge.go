@@ -179,7 +179,8 @@ func (g *Gauge) Cable(word string) bool {
 		"torsadee", "torsades", "torsadees", "trenzado", "trenzada", "trenzados", "trenzadas", "intrecciato", "intrecciati",
 		"intrecciata", "krouceny", "kroucena", "kroucene", "skrecony", "skrecona", "skrecone", "tvinnad", "tvinnat", "snoet", "getwist",
 		"getwiste", "torcido", "torcida", "torcidos", "trancado", "trancada", "trancados", "entrelacado", "entrelacados",
-		"verdrillte", "verdrilltes", "intrecciate", "ritorto", "ritorta", "kierretty", "sodrott", "csavart", "torsadat", "burgulu",
+		"verdrillte", "verdrilltes", "intrecciate", "ritorto", "ritorta", "ritorti", "ritorte", "gedraaid",
+		"kierretty", "sodrott", "csavart", "torsadat", "burgulu",
 		"tvinnade", "snodd", "snoede", "витая", "витой":
 		g.Twisted = true
 	case "skretka", "skretki", "dvoulinka", "partvinnad", "partvinnat", "parsnodd", "parisnoet", "parikierretty", "doppino":
