@@ -9,6 +9,7 @@ import (
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/prose"
 	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/signoff"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
@@ -21,14 +22,16 @@ type Look struct {
 	Lang  string
 	Mark  value.Mark
 	Prof  []column.Profile
-	Known int // columns whose heading is known
-	Units int // the row below the headings that gives their units; 0 where there is none
+	Known int         // columns whose heading is known
+	Units int         // the row below the headings that gives their units; 0 where there is none
+	paper []table.Row // what stands about the paper below the last of the rows; Src does not hold it
 }
 
 // At takes a block in.
 func At(h shape.Headings, b block.Block) *Look {
 	l := &Look{Heads: h, Src: &b}
 	l.Mark = b.Mark
+	b.Rows, l.paper = signoff.PartPaper(b.Rows)
 	wide := 0
 	for _, r := range b.Rows {
 		wide = max(wide, len(r.Cells))
@@ -66,7 +69,7 @@ func (l *Look) withoutWeak() {
 
 // Block is the block with some columns.
 func (l *Look) Block(cols []shape.Column) *shape.Block {
-	b := &shape.Block{Table: l.Src.Table, Titles: l.Src.Titles, Cols: cols, Lang: l.Lang, Mark: l.Mark, Rows: l.Src.Rows,
+	b := &shape.Block{Table: l.Src.Table, Titles: l.Src.Titles, Cols: cols, Lang: l.Lang, Mark: l.Mark, Rows: l.rows(),
 		Listed: l.Src.Listed, Nodes: l.Src.Nodes, Path: l.Src.Path,
 		Called: l.called(), Units: l.Units}
 	if slices.ContainsFunc(cols, func(c shape.Column) bool { return c.Alone }) {
@@ -76,6 +79,11 @@ func (l *Look) Block(cols []shape.Column) *shape.Block {
 		b.Head = l.Src.Head[n-1].Line
 	}
 	return b
+}
+
+// rows are those of the block, what stands about the paper among them.
+func (l *Look) rows() []table.Row {
+	return append(l.Src.Rows[:len(l.Src.Rows):len(l.Src.Rows)], l.paper...)
 }
 
 // called is the nearest heading above the block that names something; its own titles are not asked.

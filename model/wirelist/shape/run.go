@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/signoff"
 	"contralay/model/wirelist/value"
 )
 
@@ -72,7 +73,7 @@ func (b *Block) settleRuns() {
 func (b *Block) settleRun(i int) {
 	both, one := 0, 0
 	for _, r := range b.Rows {
-		if i >= len(r.Cells) || value.IsNothing(r.Cells[i]) || IsText(r) {
+		if i >= len(r.Cells) || value.IsNothing(r.Cells[i]) || IsText(r) || signoff.Is(r) {
 			continue
 		}
 		if _, _, ok := SplitRun(r.Cells[i]); ok {
@@ -125,10 +126,7 @@ func (b *Block) PartRuns() {
 		if !ok || !run && (!hasArrow(r.Cells[from]) || to < len(r.Cells) && !value.IsNothing(r.Cells[to])) {
 			continue
 		}
-		r.Cells = slices.Clone(r.Cells)
-		for len(r.Cells) <= to {
-			r.Cells = append(r.Cells, "")
-		}
+		r.Cells = append(slices.Clone(r.Cells), make([]string, max(0, to+1-len(r.Cells)))...)
 		r.Cells[from], r.Cells[to] = near, far
 		b.Rows[k] = r
 	}

@@ -22,7 +22,7 @@ func Is(r table.Row) bool {
 	}
 	f := table.Fold(first)
 	if isPageMark(f) || r.Line < 9 && prose.IsMailHead(first) && !holdsEnd(r) || n < 3 && isLegend(r, f) || tellsSigns(r, f) ||
-		eachSigns(r) {
+		eachSigns(r) || saysWork(r, n, f) {
 		return true
 	}
 	word, rest, _ := name.CutWord(f)

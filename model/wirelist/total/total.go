@@ -56,6 +56,9 @@ func Check(im *draft.Importer, b *shape.Block, r table.Row) {
 					value.FormatCurrent(unit.Ampere(math.Round(sum*1000)/1000))))
 			}
 		default:
+			if signoff.IsWorth(table.Fold(cell)) {
+				continue // what a job cost counts no rows
+			}
 			ofWires := false
 			for w := range strings.FieldsSeq(table.Fold(cell)) {
 				ofWires = ofWires || name.CountWord(w) == "wires"
