@@ -7,6 +7,7 @@ import (
 	"contralay/model/wirelist/audit"
 	"contralay/model/wirelist/dotends"
 	"contralay/model/wirelist/draft"
+	"contralay/model/wirelist/farheads"
 	"contralay/model/wirelist/jotted"
 	"contralay/model/wirelist/leaders"
 	"contralay/model/wirelist/midarrow"
@@ -25,6 +26,7 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 		t := &out[i]
 		t.Rows = midarrow.Rows(h, t)
 		t.Rows = dotends.Rows(h, t)
+		t.Rows = farheads.Rows(h, t)
 		t.Rows = penned.Rows(h, t)
 		t.Rows = jotted.Rows(h, t)
 		t.Rows = jotted.Inline(h, t)

@@ -1,0 +1,87 @@
+package farheads
+
+import (
+	"strings"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/plugword"
+	"contralay/model/wirelist/table"
+)
+
+// textOf is a row as one text, its cells as if commas had parted them.
+func textOf(r table.Row) string {
+	if len(r.Cells) == 1 {
+		return r.Cells[0]
+	}
+	var some []string
+	for _, c := range r.Cells {
+		if c != "" {
+			some = append(some, c)
+		}
+	}
+	return strings.Join(some, ", ")
+}
+
+// partOf is the name that a row is the heading of.
+func partOf(rows []table.Row, i int) (string, bool) {
+	if i+1 >= len(rows) || !isHeading(rows, i) {
+		return "", false
+	}
+	return strings.TrimRight(strings.Trim(textOf(rows[i]), "*_ "), ":"), true
+}
+
+// isHeading reports whether a row heads the lines below it: a heading of Markdown, or behind an empty line a few words without a sign at
+// their end.
+func isHeading(rows []table.Row, i int) bool {
+	const most = 8 // words (no source)
+	r, text := rows[i], textOf(rows[i])
+	if r.Level > 0 {
+		return true
+	}
+	apart := i == 0 || r.Line > rows[i-1].Line+1 || rows[i-1].Level > 0
+	return !r.Point && apart && text != "" && len(strings.Fields(text)) <= most && !strings.HasSuffix(text, ".") &&
+		!strings.Contains(text, ",")
+}
+
+// withoutAside parts the brackets behind the name of a part off it: what a cable is like is said of the wires below it, and kept with the
+// name of the part, as no other part has the same cable.
+func withoutAside(heading string) (part, cable, aside string) {
+	open := strings.Index(heading, " (")
+	if open < 1 || !strings.HasSuffix(heading, ")") {
+		return heading, "", ""
+	}
+	part, aside = heading[:open], strings.TrimSuffix(heading[open+2:], ")")
+	for _, w := range name.Words(table.Fold(aside)) {
+		switch w {
+		case "twisted", "screened", "shielded", "screen", "shield", "verdrillt", "verdrilltes", "geschirmt", "geschirmte", "torsadee",
+			"torsade",
+			"torsadees", "blindee", "blinde", "trenzado", "apantallado", "intrecciato", "intrecciati", "schermato", "getwist",
+			"afgeschermd",
+			"tvinnad", "skarmad", "snoet", "skjermet", "ekranowany", "skretka", "stineny", "kroucena":
+			return part, part + ": " + aside, ""
+		}
+	}
+	return part, "", aside
+}
+
+// addPlugs adds the short names that stand beside the words for a connector in a text, "the main plug M", "bulkhead plug (P)", "P = plug at
+// the wall": a line whose end is none of these is none.
+func addPlugs(plugs map[string]bool, text string) {
+	words := strings.Fields(text)
+	for i, w := range words {
+		if !plugword.Is(strings.Trim(table.Fold(w), ".,;:()\"'*_")) {
+			continue
+		}
+		for k := max(0, i-4); k < min(len(words), i+4); k++ {
+			if s := strings.Trim(words[k], ".,;:()[]\"'*_="); isPlugName(s) && (s != "A" || k > 0) && s != "I" { // "A plug at each end"
+				plugs[s] = true
+			}
+		}
+	}
+}
+
+// isPlugName reports whether a word is a capital letter, or two or three and a number behind them or none.
+func isPlugName(s string) bool {
+	letters := strings.TrimRight(s, "0123456789")
+	return letters != "" && len(letters) < 4 && len(s)-len(letters) < 3 && strings.Trim(letters, "ABCDEFGHIJKLMNOPQRSTUVWXYZ") == ""
+}
