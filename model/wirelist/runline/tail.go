@@ -47,8 +47,9 @@ func (t *tail) take(text string, aside bool) {
 	for _, mark := range []string{"; ", ": ", " - ", " – ", " — ", " / "} {
 		text = strings.ReplaceAll(text, mark, ", ")
 	}
-	for p := range strings.SplitSeq(text, ", ") {
-		w := words{all: strings.Fields(strings.Trim(p, " ,;:"))}
+	pieces := strings.Split(text, ", ")
+	for i, p := range pieces {
+		w := words{all: strings.Fields(strings.Trim(p, " ,;:")), coloured: t.colour != "" || haveColour(pieces[i+1:])}
 		for w.takeFront() || w.takeBack() {
 		}
 		valued = valued || w.colour != "" || w.size != ""
@@ -75,6 +76,19 @@ func (t *tail) take(text string, aside bool) {
 	}
 }
 
+// haveColour reports whether one of some pieces ends or begins with a colour that has a name, or is one.
+func haveColour(pieces []string) bool {
+	for _, p := range pieces {
+		w := words{all: strings.Fields(p), coloured: true}
+		for w.takeFront() || w.takeBack() {
+		}
+		if w.colour != "" {
+			return true
+		}
+	}
+	return false
+}
+
 // addNoteOf adds a number alone to the note; it names nothing.
 func (t *tail) addNoteOf(number string) {
 	if number != "" {
@@ -86,6 +100,13 @@ func (t *tail) addNoteOf(number string) {
 type words struct {
 	all          []string
 	colour, size string
+	coloured     bool // the text has a colour elsewhere
+}
+
+// isSide reports whether a text is the last letter of a name, as left and right have one: "low beam R, 16 AWG yellow/black". It stands
+// behind the name, and the wire has a colour elsewhere or no size beside it.
+func (w *words) isSide(text string) bool {
+	return len(text) == 1 && len(w.all) > 1 && (w.coloured || w.size == "")
 }
 
 // takeFront takes a colour or a size off the front; false where none is there.
@@ -110,7 +131,7 @@ func (w *words) takeBack() bool {
 		if len(w.all) > n {
 			before = w.all[len(w.all)-n-1]
 		}
-		if w.colour == "" && point.IsColour(text) || w.size == "" && (isSize(text) ||
+		if w.colour == "" && point.IsColour(text) && !w.isSide(text) || w.size == "" && (isSize(text) ||
 			n == 1 && (shape.IsMadeSize(text) || isDecimal(text)) && point.IsColour(before)) {
 			w.set(text)
 			w.all = w.all[:len(w.all)-n]
