@@ -305,7 +305,9 @@ func (b *back) colours(code value.Colour) bool {
 	var seen value.Colour
 	cells := slices.Clone(b.cells)
 	for _, c := range b.cells {
-		cells = append(cells, strings.Fields(c)...)
+		for w := range strings.FieldsSeq(c) {
+			cells = append(cells, w, strings.Trim(w, ",.")) // a word of a sentence
+		}
 		cells = append(cells, strings.TrimRight(c, "0123456789")) // the number of a core behind its colour
 		cells = append(cells, strings.Split(c, " - ")...)         // a line of text holds several
 		cells = append(cells, strings.FieldsFunc(c, func(r rune) bool { return strings.ContainsRune("()[],;:=", r) })...)

@@ -36,6 +36,7 @@ type Importer struct {
 
 	Overall Overall // the size that a text of the sheet in hand says of all its wires
 
+	Hue     Default // the colour, where another text than that of Default says it
 	Default Default // the size and the colour that a text of the sheet in hand says of the rows that say none
 
 	Squares bool // the sizes of the sheet in hand are cross sections, as far as its tables say
@@ -76,6 +77,7 @@ type Default struct {
 	Rows   int
 	Named  []table.Row // the rows that took it of a text that does not say that rows may differ
 	Except *Exception  // the wires that have another size; nil for none
+	Others []Exception // those that have another size or colour, by their names
 }
 
 // Exception is the wires of which a text says that theirs is not the size of all others: words of their rows, or their cavities, and
@@ -83,6 +85,7 @@ type Default struct {
 type Exception struct {
 	Words, Pins []string
 	Size        string // "" where it does not say theirs
+	Colour      value.Colour
 }
 
 // Say enters a finding.

@@ -1,6 +1,7 @@
 package saidonce
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 
@@ -20,7 +21,7 @@ import (
 //	Pump:1 | Box:4 |
 //	Pump:2 | Box:5 | red
 func Default(im *draft.Importer, t *table.Table, blocks []*shape.Block, lang string) {
-	im.Default = draft.Default{}
+	im.Default, im.Hue = draft.Default{}, draft.Default{}
 	mark := blocks[0].Mark
 	for _, r := range t.Rows {
 		_, text := r.Filled()
@@ -79,7 +80,13 @@ func saysUnlessNoted(text string) bool {
 
 // TakeDefault gives a row the size and the colour that a text says of those that say none.
 func TakeDefault(im *draft.Importer, b *shape.Block, it *draft.Item, cells []string) {
-	d, lang := &im.Default, b.Lang
+	takeOf(&im.Default, b, it, cells)
+	takeOf(&im.Hue, b, it, cells)
+}
+
+// takeOf gives a row what one text says.
+func takeOf(d *draft.Default, b *shape.Block, it *draft.Item, cells []string) {
+	lang := b.Lang
 	if d.Text == "" || it.Drain || it.State != name.Used && it.State != name.Spare {
 		return
 	}
@@ -88,15 +95,23 @@ func TakeDefault(im *draft.Importer, b *shape.Block, it *draft.Item, cells []str
 		takeNoted(it, note, lang, d.Mark)
 	}
 	own := slices.ContainsFunc(cells, func(c string) bool { return value.SizeWithin(c, d.Mark) != "" }) // "Lamp, 1 mm²" as the far end
-	size := d.Size
+	size, colour := d.Size, d.Colour
+	if e, clear := otherOf(d, b, cells); !clear {
+		return
+	} else if e != nil {
+		size, colour = cmp.Or(e.Size, size), e.Colour
+		if colour == nil {
+			colour = d.Colour
+		}
+	}
 	if d.Except != nil && isExcepted(d.Except, b, cells, map[string]bool{}) {
 		size = d.Except.Size
 	}
 	if size != "" && it.Gauge.Size == "" && it.Gauge.Spec == "" && !own && !slices.ContainsFunc(it.Notes, isUnread("size")) {
 		it.Gauge.Size, took = size, true
 	}
-	if len(d.Colour) > 0 && len(it.Colour) == 0 && !slices.ContainsFunc(it.Notes, isUnread("colour")) {
-		it.Colour, took = d.Colour, true
+	if len(colour) > 0 && len(it.Colour) == 0 && !slices.ContainsFunc(it.Notes, isUnread("colour")) {
+		it.Colour, took = colour, true
 	}
 	if took {
 		d.Rows++
@@ -142,9 +157,16 @@ func isUnread(what string) func(string) bool {
 
 // SayDefault says what was taken from the text.
 func SayDefault(im *draft.Importer) {
-	if d := im.Default; len(d.Named) > 0 {
-		im.Doubt("a size that a text says of all wires", d.At, strings.TrimSpace(d.Text), "taken for the rows that say none", d.Named)
-	} else if d.Rows > 0 {
-		im.Say(report.Note, "what a text says of rows that do not", im.Default.At, strings.TrimSpace(im.Default.Text), TakenForRows)
+	for _, d := range []draft.Default{im.Default, im.Hue} {
+		what := "size"
+		if d.Size == "" {
+			what = "colour"
+		}
+		if len(d.Named) > 0 {
+			im.Doubt("a "+what+" that a text says of all wires", d.At, strings.TrimSpace(d.Text), "taken for the rows that say none",
+				d.Named)
+		} else if d.Rows > 0 {
+			im.Say(report.Note, "what a text says of rows that do not", d.At, strings.TrimSpace(d.Text), TakenForRows)
+		}
 	}
 }

@@ -39,7 +39,7 @@ func Overall(t *table.Table, blocks []*shape.Block, mark value.Mark) (all []Wide
 		}
 		if _, text := r.Filled(); shape.IsText(r) && saysAll(text) && !isData(blocks, r.Line) {
 			d, but := withExceptions(text, mark, blocks)
-			if but && d.Size != "" {
+			if _, ok := sayingIn(text, blocks[0].Lang, mark, blocks); ok || but && d.Size != "" {
 				continue // its rows are known: ToldIn gives them their sizes
 			}
 			if size := oneSize(text, mark); but || value.SizeWithin(text, mark) != "" {

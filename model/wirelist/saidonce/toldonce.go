@@ -48,6 +48,11 @@ func ToldIn(im *draft.Importer, t *table.Table, blocks []*shape.Block, mark valu
 		}
 		at := table.Place{File: t.File, Sheet: t.Sheet, Row: r.Line}
 		whole := text + goesOn(t.Rows[i:])
+		if d, ok := sayingIn(whole, blocks[0].Lang, mark, blocks); ok {
+			d.At = at
+			all = append(all, Told{d, section})
+			continue
+		}
 		if d, ok := withExceptions(whole, mark, blocks); ok && !saysUnlessNoted(whole) {
 			if d.At = at; d.Size != "" {
 				all = append(all, Told{d, section})
@@ -67,21 +72,31 @@ func ToldIn(im *draft.Importer, t *table.Table, blocks []*shape.Block, mark valu
 	return all
 }
 
-// ToldOnce takes the text that is nearest above a block, of those that speak of it; else the first below.
+// ToldOnce takes the text that is nearest above a block, of those that speak of it, else the first below: one for the size and one for
+// the colour, which may be the same.
 func ToldOnce(im *draft.Importer, b *shape.Block, all []Told) {
 	if len(all) == 0 || len(b.Rows) == 0 {
 		return
 	}
-	var best draft.Default
+	var size, hue draft.Default
 	for _, t := range all {
-		if (t.section == 0 || standsBelow(b, t.section)) &&
-			(best.Text == "" || t.says.At.Row < b.Rows[0].Line) {
-			best = t.says
+		if t.section != 0 && !standsBelow(b, t.section) {
+			continue
+		}
+		above := t.says.At.Row < b.Rows[0].Line
+		if t.says.Size != "" && (size.Text == "" || above) {
+			size = t.says
+		}
+		if t.says.Colour != nil && (hue.Text == "" || above) {
+			hue = t.says
 		}
 	}
-	if im.Default.At != best.At {
+	if size.Text == "" || size.At == hue.At {
+		size, hue = hue, draft.Default{}
+	}
+	if im.Default.At != size.At || im.Hue.At != hue.At {
 		SayDefault(im)
-		im.Default = best
+		im.Default, im.Hue = size, hue
 	}
 }
 

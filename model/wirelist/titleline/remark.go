@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
 )
 
 // IsRemark reports whether a line above a table says something of the paper, of the day or of all rows, or tells a person to do
@@ -12,6 +13,7 @@ import (
 //
 //	printed for Nigel        Stand 04.02., gez. Brandl        Lista para el montaje del sábado
 //	ring dave re crimps      Sat. Rain again.                 all awg
+//	All white, grounds black
 func IsRemark(text string) bool {
 	if strings.Contains(text, "....") {
 		return true // "Protection .......... IP67"
@@ -28,7 +30,9 @@ func IsRemark(text string) bool {
 	case isRevision[first] && len(behind) > 0 && len(behind) < 3 && len(behind[0]) < 3:
 	case isList[first] && len(behind) > 1 && isUse[behind[0]] && !slices.ContainsFunc(w, IsPlug):
 	case isDay[first] && saysDay(text, first, behind):
-	case isAll[first] && len(behind) > 0 && slices.ContainsFunc(behind, func(s string) bool { return isUnit[s] }):
+	case isAll[first] && len(behind) > 0 && slices.ContainsFunc(behind, func(s string) bool {
+		return isUnit[s] || len(s) > 2 && value.NamesColour(s)
+	}):
 	case isOrder[first] && saysOrder(text, first, behind):
 	case isDateAlone(w):
 	default:
