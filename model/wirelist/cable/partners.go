@@ -84,7 +84,7 @@ func Partners(note string) []string { return ReadWith(note).Of }
 // isWith reports whether a folded word is "with" in one of several languages.
 func isWith(w string) bool {
 	switch w {
-	case "with", "w/", "w", "mit", "avec", "con", "com", "met", "med", "z":
+	case "with", "w/", "w", "mit", "m.", "avec", "con", "com", "met", "med", "z", "s", "se":
 		return true
 	}
 	return false

@@ -6,6 +6,7 @@ import (
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/plugword"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
 )
 
 // textOf is a row as one text, its cells as if commas had parted them.
@@ -51,13 +52,9 @@ func withoutAside(heading string) (part, cable, aside string) {
 		return heading, "", ""
 	}
 	part, aside = heading[:open], strings.TrimSuffix(heading[open+2:], ")")
+	var g value.Gauge
 	for _, w := range name.Words(table.Fold(aside)) {
-		switch w {
-		case "twisted", "screened", "shielded", "screen", "shield", "verdrillt", "verdrilltes", "geschirmt", "geschirmte", "torsadee",
-			"torsade",
-			"torsadees", "blindee", "blinde", "trenzado", "apantallado", "intrecciato", "intrecciati", "schermato", "getwist",
-			"afgeschermd",
-			"tvinnad", "skarmad", "snoet", "skjermet", "ekranowany", "skretka", "stineny", "kroucena":
+		if g.Cable(w) && (g.Twisted || g.Shielded) {
 			return part, part + ": " + aside, ""
 		}
 	}

@@ -183,7 +183,7 @@ func (g *Gauge) Cable(word string) bool {
 		"getwiste", "torcido", "torcida", "torcidos", "trancado", "trancada", "trancados", "entrelacado", "entrelacados",
 		"verdrillte", "verdrilltes", "intrecciate", "ritorto", "ritorta", "ritorti", "ritorte", "gedraaid",
 		"kierretty", "sodrott", "csavart", "torsadat", "burgulu",
-		"tvinnade", "snodd", "snoede", "витая", "витой":
+		"tvinnade", "snodd", "snoede", "verseilt", "tvunnet", "tvunnen", "krouceno", "entrancado", "entrancada", "витая", "витой":
 		g.Twisted = true
 	case "skretka", "skretki", "dvoulinka", "partvinnad", "partvinnat", "parsnodd", "parisnoet", "parikierretty", "doppino":
 		g.Twisted, g.Conductors = true, max(g.Conductors, 2)

@@ -33,7 +33,10 @@ var vocabulary = sync.OnceValue(func() map[string]name.Meaning {
 		"num cable")
 	add(name.FieldWire, "it", "filo", "numero filo", "filo no", "cavo", "numero cavo", "n filo", "n cavo", "no filo")
 	add(name.FieldNumber, "", "no", "number", "item", "nr", "#", "num", "pos", "ref")
-	add(name.FieldNumber, "de", "nummer", "lfd nr", "position")
+	add(name.FieldNumber, "de", "nummer", "lfd nr", "position", "lfd", "lfd no", "lfd nummer", "laufende nr", "laufende nummer", "lauf nr",
+		"laufnummer")
+	add(name.FieldNumber, "", "sr no", "sl no", "s no", "serial", "serial no", "lopnr", "lopnummer", "lopenr", "lopenummer", "lobenr",
+		"lobenummer", "volgnummer", "nr crt", "r br", "rb", "zap st", "jarj nro", "№", "№ п п")
 	add(name.FieldNumber, "fr", "numero", "nº", "n°")
 	add(name.FieldFrom, "", "from", "source", "src", "start", "origin", "end a", "end 1", "side a", "a side", "a end", "from connector",
 		"from device",
