@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
 )
 
 // Below the wires of a sheet that went with a job stands what was tested and what the job took:
@@ -27,11 +28,11 @@ func saysWork(r table.Row, filled int, folded string) bool {
 	words := strings.TrimRight(folded, " .:")
 	if by, ok := cutLast(words); ok && isBy(by) {
 		words = strings.TrimSpace(strings.TrimSuffix(words, by))
-		return isTestWord(words) && filled == 2
+		return isTestWord(words) && filled <= 3 && onlyNames(r, filled > 2)
 	}
 	tested, charged := isTestWord(words), isChargeWord(words)
 	if !tested && !charged {
-		return false
+		return filled == 2 && isPersonWord(words) && onlyNames(r, false)
 	}
 	first := true
 	for _, c := range r.Cells {
@@ -56,6 +57,37 @@ func cutLast(words string) (last string, ok bool) {
 // isBy reports whether a word leads to who did something.
 func isBy(w string) bool {
 	return slices.Contains([]string{"by", "von", "durch", "par", "por", "da", "door", "av", "af"}, w)
+}
+
+// onlyNames reports whether what stands behind the first cell of a row is the name of a person, and a day where one may stand there.
+func onlyNames(r table.Row, day bool) bool {
+	first, named := true, false
+	for _, c := range r.Cells {
+		switch {
+		case c == "":
+		case first:
+			first = false
+		case day && isDay(c):
+		case named || strings.ContainsAny(c, "0123456789:/") || value.NamesColour(c):
+			return false
+		default:
+			named = true
+		}
+	}
+	return named
+}
+
+// isPersonWord reports whether folded words say who did the work, or whom it was for, and are no device. Common words, no source.
+func isPersonWord(words string) bool {
+	switch words {
+	case "mechanic", "technician", "electrician", "customer", "owner", "signature", "prufer", "monteur", "mechaniker", "elektriker",
+		"kunde",
+		"kundin", "auftraggeber", "unterschrift", "technicien", "mecanicien", "electricien", "tecnico", "meccanico", "elettricista",
+		"cliente",
+		"firma", "klant", "mecanico", "electricista", "mekaniker", "kund", "podpis", "zakaznik":
+		return true
+	}
+	return false
 }
 
 // isTestWord reports whether folded words say that the work was tested or done. Common words, no source.

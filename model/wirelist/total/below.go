@@ -45,12 +45,13 @@ func Say(im *draft.Importer, b *shape.Block, i int) bool {
 		im.Say(report.Note, "total", place, "", "left out")
 	case countsPieces(r) && onlySuch(b, i) && b.Has(name.FieldFrom, name.FieldFromPin, name.FieldTo, name.FieldRun):
 		im.Say(report.Note, "total", place, shape.RowText(r.Cells), "left out")
-	case saysRemark(b, i):
-		im.Say(report.Warn, "no wire below the wires", place, shape.RowText(r.Cells), "no end like those of the wires; left out")
 	case saysSentences(b, i):
 		im.Say(report.Note, "below the table", place, shape.RowText(r.Cells), "left out")
+	case sayCounted(im, b, i):
+	case saysRemark(b, i):
+		im.Say(report.Warn, "no wire below the wires", place, shape.RowText(r.Cells), "no end like those of the wires; left out")
 	default:
-		return sayCounted(im, b, i)
+		return false
 	}
 	return true
 }
