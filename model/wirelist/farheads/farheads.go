@@ -4,13 +4,14 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 )
 
 const (
 	leastLines  = 3   // that name both ends (no source)
-	leastGroups = 2   // headings that have such lines: below one, its pins are the list (no source)
+	leastGroups = 2   // headings that have such lines, where no text names the plug: below one, its pins are the list (no source)
 	mostText    = 300 // rows before the first such line (no source)
 )
 
@@ -34,7 +35,7 @@ func Rows(h shape.Headings, t *table.Table) []table.Row {
 	}
 	plugs := map[string]bool{}
 	var all []group
-	n := 0
+	n, others := 0, 0 // lines, and those whose wire goes elsewhere
 	for i := 0; i < len(t.Rows); i++ {
 		text := textOf(t.Rows[i])
 		if len(all) == 0 && i > mostText || len(t.Rows[i].Cells) > 1 && t.Rows[i].Ruled {
@@ -55,6 +56,9 @@ func Rows(h shape.Headings, t *table.Table) []table.Row {
 				break
 			}
 			g.lines = append(g.lines, l)
+			if l.elsewhere {
+				others++
+			}
 		}
 		if len(g.lines) == 0 {
 			if len(all) == 0 {
@@ -69,10 +73,19 @@ func Rows(h shape.Headings, t *table.Table) []table.Row {
 			return t.Rows // a point of the same list is no such line
 		}
 	}
-	if n < leastLines || len(all) < leastGroups || !oneOrder(all) {
+	if n-others < leastLines || 4*others > n || !oneOrder(all) || len(all) < leastGroups && !named(all, plugs) {
 		return t.Rows
 	}
 	return spread(t, all)
+}
+
+// named reports whether the plug of every line is one that a text names, and the heading names a part and no list.
+func named(all []group, plugs map[string]bool) bool {
+	return !slices.ContainsFunc(all, func(g group) bool {
+		return name.IsGeneric(g.part) || name.SaysConnector(g.part) || slices.ContainsFunc(g.lines, func(l line) bool {
+			return !l.free && !l.elsewhere && !plugs[l.plug]
+		})
+	})
 }
 
 // oneOrder reports whether every line has the pin of the part on the same side, and no cavity of a plug comes twice.
@@ -82,7 +95,7 @@ func oneOrder(all []group) bool {
 	for _, g := range all {
 		for k := range g.lines {
 			l := &g.lines[k]
-			if l.free {
+			if l.free || l.elsewhere {
 				continue
 			}
 			if first == nil {

@@ -15,6 +15,7 @@ type line struct {
 	signal, colour, size, note string
 	turned                     bool // the cavity of the plug stands first
 	free                       bool // nothing goes to the pin
+	elsewhere                  bool // the wire ends at what stands in the place of the plug, "chassis"
 }
 
 // lineOf parts a line; plugs are the plugs that a text names.
@@ -33,7 +34,9 @@ func lineOf(text string, plugs map[string]bool) (l line, ok bool) {
 		return l, l.values(rest)
 	}
 	if l.plug, l.cavity, ok = endOf(first, plugs); !ok {
-		return l, false
+		l.values(rest)
+		l.pin, l.plug, l.elsewhere = pin, second, true
+		return l, isPin && l.signal != "" && (l.colour != "" || l.size != "") && point.IsShortName(second) && !isValue(second)
 	}
 	if l.pin, ok = pinOf(second); !ok || l.pin == second && !isShortPin(second) {
 		return l, false
@@ -128,6 +131,12 @@ func (l *line) take(piece string) {
 	default:
 		l.note += ", " + piece
 	}
+}
+
+// isValue reports whether a text is a colour or a size of wire, or begins with one.
+func isValue(text string) bool {
+	colour, size := point.WireValues(text)
+	return colour != "" || size != "" || isSize(text) || point.IsColourOrLetters(text)
 }
 
 // isSize reports whether a text is a size of wire with its unit.
