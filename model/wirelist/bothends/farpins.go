@@ -15,7 +15,7 @@ import (
 // the device that the title names: each of its cells is a cavity.
 //
 //	## Fan
-//	Pin | Pin C1 | Colour        Pin-Nr. | pin Fuse box | Farbe
+//	Pin | Pin C1 | Colour        Pin-Nr. | pin Fuse box | Farbe        Pin | Plug M | Colour
 func FarPins(cols []shape.Column, prof []column.Profile) {
 	pin, far := -1, -1
 	for i, c := range cols {
@@ -25,7 +25,9 @@ func FarPins(cols []shape.Column, prof []column.Profile) {
 				return
 			}
 			pin = i
-		case c.Field == name.FieldKeep && !c.Given && ofAnother(c.Head) && prof[i].Filled > 0 && prof[i].All(prof[i].Cavities):
+		case c.Field == name.FieldKeep && !c.Given && ofAnother(c.Head) && prof[i].Filled > 0 && prof[i].All(prof[i].Cavities),
+			(c.Field == name.FieldConnector || c.Field == name.FieldKeep) && !c.Given && PlugOf(c.Head) != "" && prof[i].Filled > 0 &&
+				prof[i].All(prof[i].Cavities) && prof[i].Distinct == prof[i].Filled:
 			if far >= 0 {
 				return
 			}
@@ -37,7 +39,10 @@ func FarPins(cols []shape.Column, prof []column.Profile) {
 	if pin < 0 || far < 0 {
 		return
 	}
-	_, of, _ := strings.Cut(strings.TrimSpace(cols[far].Head), " ")
+	of := PlugOf(cols[far].Head)
+	if of == "" {
+		_, of, _ = strings.Cut(strings.TrimSpace(cols[far].Head), " ")
+	}
 	cols[far].Field, cols[far].Of, cols[far].Headed = name.FieldToPin, strings.TrimSpace(of), true
 	cols[far].Know()
 }

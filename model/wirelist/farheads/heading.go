@@ -1,6 +1,7 @@
 package farheads
 
 import (
+	"slices"
 	"strings"
 
 	"contralay/model/wirelist/name"
@@ -66,7 +67,7 @@ func withoutAside(heading string) (part, cable, aside string) {
 func addPlugs(plugs map[string]bool, text string) {
 	words := strings.Fields(text)
 	for i, w := range words {
-		if !plugword.Is(strings.Trim(table.Fold(w), ".,;:()\"'*_")) {
+		if !saysPlug(strings.Trim(table.Fold(w), ".,;:()\"'*_")) {
 			continue
 		}
 		for k := max(0, i-4); k < min(len(words), i+4); k++ {
@@ -75,6 +76,12 @@ func addPlugs(plugs map[string]bool, text string) {
 			}
 		}
 	}
+}
+
+// saysPlug reports whether a folded word is one for a connector, or ends with one: "hauptstecker", "huvudkontakt".
+func saysPlug(w string) bool {
+	ends := []string{"stecker", "buchse", "stekker", "kontakt", "plugg", "stik"}
+	return plugword.Is(w) || slices.ContainsFunc(ends, func(end string) bool { return len(w) > len(end)+2 && strings.HasSuffix(w, end) })
 }
 
 // isPlugName reports whether a word is a capital letter, or two or three and a number behind them or none.

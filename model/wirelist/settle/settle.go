@@ -50,7 +50,9 @@ func (l *Look) settle() {
 			}
 		}
 	}
-	thingpins.Settle(l.Cols, l.Prof, func(w string) bool { return l.Heads.Words[w].Field == name.FieldPin })
+	isPin := func(w string) bool { return l.Heads.Words[w].Field == name.FieldPin }
+	thingpins.Settle(l.Cols, l.Prof, isPin)
+	thingpins.OwnPins(l.Cols, l.Prof, isPin)
 	thingpins.Plugs(l.Cols, l.Prof, l.Src.Rows)
 	ends.loadDevices()
 	ends.deviceBeforePin()
