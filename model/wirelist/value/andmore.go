@@ -51,8 +51,12 @@ func saysOther(w string) bool {
 	return strings.HasPrefix(w, "?")
 }
 
-// NamesColour reports whether a text is the name of a colour and nothing else; digits alone name none.
+// NamesColour reports whether a text is the name of a colour and nothing else; digits alone name none, and a letter before a whole word is
+// the end of another name, "main beam R white/blue".
 func NamesColour(text string) bool {
+	if len(text) > 4 && text[1] == ' ' && IsLetter(text[0]) && strings.IndexFunc(text[2:], isSmallLetter) == 0 {
+		return false
+	}
 	_, ok := ParseColour(text, "")
 	return ok && strings.Trim(text, "0123456789") != ""
 }
@@ -72,3 +76,5 @@ func ColoursOf(cell, lang, signs string) (all []Colour) {
 	}
 	return all
 }
+
+func isSmallLetter(r rune) bool { return r >= 'a' && r <= 'z' }
