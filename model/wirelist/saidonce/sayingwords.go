@@ -65,6 +65,9 @@ func isBareSize(w string) bool {
 
 // sizeAt is the size with its unit that a word is, or begins; taken says that the word behind it is its unit.
 func sizeAt(w, next string, mark value.Mark) (size string, taken bool) {
+	if rest := strings.Trim(strings.TrimLeft(w, "0123456789.,"), "0123456789"); strings.ContainsAny(rest, "-–/+x") {
+		return "", false // "18-20 AWG" is no size
+	}
 	if size = value.SizeWithin(w, mark); size != "" {
 		return size, false
 	}
