@@ -52,7 +52,7 @@ func wiresOf(sentence string, isWire func(called string) bool) (all []string) {
 	rest := slices.Clone(words[first:last])
 	for i := 0; i < len(rest); {
 		_, n := calledAt(rest[i:], isWire)
-		if n == 0 && !isTwist(rest[i]) && !isNumber(rest[i]) && !links(rest[i]) {
+		if n == 0 && !isTwist(rest[i]) && !isNumber(rest[i]) && !links(rest[i]) && !followsWire(rest[i:i+1]) {
 			return nil
 		}
 		i += max(n, 1)
@@ -98,7 +98,8 @@ func followsWire(words []string) bool {
 	}
 	switch table.Fold(words[len(words)-1]) {
 	case "wire", "wires", "no", "nos", "nr", "ader", "adern", "leitung", "leitungen", "fil", "fils", "cavo", "cavi", "cable", "cables",
-		"hilo", "hilos", "kabel", "ledning", "ledningar", "draad", "draden", "circuit", "circuits":
+		"hilo", "hilos", "kabel", "ledning", "ledningar", "draad", "draden", "circuit", "circuits",
+		"repere", "reperes", "numero", "numeros", "nummer", "nummern", "nrs", "id", "ids":
 		return true
 	}
 	return false

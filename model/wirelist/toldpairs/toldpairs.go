@@ -35,13 +35,31 @@ func Take(im *draft.Importer, tables []table.Table) {
 				continue
 			}
 			for _, s := range sentences(text) {
-				all := wiresOf(s, func(called string) bool { return known.find(called) != nil })
-				if !known.pair(im, at, s, all) {
+				if !known.pairs(im, at, s) {
 					known.pairCavities(im, at, s)
 				}
 			}
 		}
 	}
+}
+
+// pairs gives the wires of a sentence to each other, by their names, by what these share, or as one of its clauses says: "F8 and F9
+// twisted, F10 left free". It reports whether it did.
+func (w *wires) pairs(im *draft.Importer, at table.Place, sentence string) bool {
+	known := func(called string) bool { return w.find(called) != nil }
+	if w.pair(im, at, sentence, wiresOf(sentence, known)) {
+		return true
+	}
+	if all := byStem(sentence, im.Items); all != nil {
+		called := calledSo(all)
+		return put(im, at, sentence, all, called, called)
+	}
+	for clause := range strings.SplitSeq(sentence, ", ") {
+		if clause != sentence && cable.Words(clause).Twisted && w.pair(im, at, clause, wiresOf(clause, known)) {
+			return true
+		}
+	}
+	return false
 }
 
 // textOf is what a row says where it is a text; a comma in it may have parted it in cells.
