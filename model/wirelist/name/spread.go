@@ -39,7 +39,7 @@ func Spread(pin string, ins *catalogue.Insert) (all []string, sure, ok bool) {
 		}
 		return nil, false, false
 	}
-	if sure && len(a) == 1 && len(b) == 1 && value.IsLetter(a[0]) && value.IsLetter(b[0]) && a < b &&
+	if len(a) == 1 && len(b) == 1 && value.IsLetter(a[0]) && value.IsLetter(b[0]) && a < b &&
 		strings.ToUpper(a) == a == (strings.ToUpper(b) == b) {
 		for c := a[0]; c <= b[0]; c++ {
 			if strings.IndexByte("ioqIOQ", c) >= 0 {
@@ -47,7 +47,7 @@ func Spread(pin string, ins *catalogue.Insert) (all []string, sure, ok bool) {
 			}
 			all = append(all, string(c))
 		}
-		return all, true, true
+		return all, sure, true
 	}
 	l1, d1, t1 := cavityParts(a)
 	l2, d2, t2 := cavityParts(b)

@@ -74,6 +74,7 @@ func (l *Look) settle() {
 	ends.endsInPlaceOfNumbers()
 	ends.plugNumbers()
 	l.plugs()
+	bothends.Termination(l.Cols, l.Prof)
 	l.farDevice()
 	l.deviceOfPins()
 	ends.deviceOfStrips()

@@ -16,7 +16,8 @@ func TestByStem(t *testing.T) {
 	}
 	for sentence, want := range map[string]string{
 		"Crank pair twisted and screened, screen to the case": "Crank +Crank -", "CAN1 pair is twisted": "CAN1 HCAN1 L",
-		"Knock pair: twist": "Knock_PKnock_N", "Crank pair not twisted": "", "Crank pair": "", "Cam pair twisted": "", "Tank pair twisted": "",
+		"Knock pair: twist": "Knock_PKnock_N", "Crank pair not twisted": "", "Crank pair": "", "Cam pair twisted": "",
+		"Tank pair twisted": "",
 		"Crank twisted": "", "": "",
 	} {
 		got := ""
