@@ -25,6 +25,7 @@ func Rows(h shape.Headings, t *table.Table) (rows, left []table.Row) {
 	n.remarks()
 	n.capitals()
 	n.units()
+	n.commas()
 	n.behind()
 	return n.rows, left
 }

@@ -43,3 +43,30 @@ func (n *notes) units() {
 		n.set(i, text)
 	}
 }
+
+// commas writes AWG behind the gauges without unit that stand beside a colour between two commas, "feed, 18 red, from fuse 3", in two
+// lines or more; numbers that are all 12 or 24 are as likely volts, and beside a cross section they may be one.
+func (n *notes) commas() {
+	made, gauges, other := map[int]string{}, 0, false
+	n.texts(func(i int, text string) bool {
+		pieces := strings.Split(text, ", ")
+		for k, p := range pieces {
+			if colour, size, ok := point.BareBoth(strings.TrimSpace(p)); ok && k > 0 {
+				pieces[k] = size + " AWG " + colour
+				made[i] = strings.Join(pieces, ", ")
+				if size != "12" && size != "24" {
+					gauges++
+				}
+			}
+		}
+		low := strings.ToLower(text)
+		other = other || strings.Contains(low, "mm2") || strings.Contains(low, "mm²")
+		return true
+	})
+	if len(made) < 2 || gauges == 0 || other {
+		return
+	}
+	for i, text := range made {
+		n.set(i, text)
+	}
+}

@@ -40,6 +40,9 @@ func ValuesBehind(text string) (front string, pieces []string) {
 func valuesInTail(text string) (front string, pieces []string) {
 	parts := strings.Split(text, ", ")
 	n := len(parts)
+	if colour, size, ok := BareBoth(parts[n-1]); ok && n > 1 { // "battery feed, 18 red"
+		return strings.Join(parts[:n-1], ", "), []string{colour, size}
+	}
 	for n > 1 && len(parts)-n < 2 {
 		p := strings.TrimSpace(parts[n-1])
 		g, ok := value.ParseGauge(p, value.BareAWG, value.MarkUnknown)
@@ -62,6 +65,14 @@ func BareValues(text string) (colour, size string, ok bool) {
 		return "", "", false
 	}
 	return text[:at], text[at+1:], true
+}
+
+// BareBoth is BareValues of a text that may have the gauge before the colour too, "18 red".
+func BareBoth(text string) (colour, size string, ok bool) {
+	if size, colour, ok = strings.Cut(text, " "); ok && IsBareGauge(size) && IsColour(colour) {
+		return colour, size, true
+	}
+	return BareValues(text)
 }
 
 // IsBareGauge reports whether a word is an even number of two digits that wire is made in, as stands behind a colour without its unit.

@@ -18,7 +18,7 @@ func TestByStem(t *testing.T) {
 		"Crank pair twisted and screened, screen to the case": "Crank +Crank -", "CAN1 pair is twisted": "CAN1 HCAN1 L",
 		"Knock pair: twist": "Knock_PKnock_N", "Crank pair not twisted": "", "Crank pair": "", "Cam pair twisted": "",
 		"Tank pair twisted": "",
-		"Crank twisted": "", "": "",
+		"Crank twisted":     "", "": "",
 	} {
 		got := ""
 		for _, it := range byStem(sentence, items) {
