@@ -16,7 +16,7 @@ func (l *Look) idsByCells() {
 		if p := &l.Prof[i]; c.Given || c.Head == "" || p.Filled < 3 || !p.All(p.Ids) || p.Distinct != p.Filled || p.Ends > 0 {
 			continue
 		}
-		if l.tagsCircuits(i) || l.startsRuns(i) {
+		if l.tagsCircuits(i) || l.startsRuns(i) || l.numbersCircuits(i) {
 			c.Field = name.FieldWire
 			return
 		}

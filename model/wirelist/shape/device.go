@@ -26,6 +26,9 @@ func DeviceOf(head string) string {
 		}
 		return strings.Join(all, " ")
 	}
+	if cut := strings.LastIndexAny(head, "-_"); cut > 0 && isPin(head[cut+1:]) {
+		return head[:cut] // "ECU-Pin"
+	}
 	return head
 }
 
