@@ -83,8 +83,8 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 	if pinTable {
 		runon.Join(im, b, here)
 	}
-	var above []string
-	connector := ""
+	runon.ConnectorRows(im, b, here)
+	above, connector := []string(nil), ""
 	last := b.LastData()
 	devices, groups := map[name.Field]string{}, map[int]string{}
 	changes := false // the rows are those of a table of changes
