@@ -215,6 +215,7 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int
 	row.SayOdd(im, t)
 	row.StruckAndHidden(im, t)
 	sayTakenOut(im, t)
+	sayQuoted(im, t)
 	h.Colours = im.Keys[t.File]
 	found, over := tablesIn(h, im.Opt.Recipe, t)
 	var wires []*Found
