@@ -27,6 +27,8 @@ func StateOf(cell string) State {
 	return stateOf(cell, bareWord(cell))
 }
 
+var phraseSigns = strings.NewReplacer(" - ", ";", " / ", ";", ". ", ";") // parts of a text that says several things
+
 // stateOf is StateOf of a cell whose bare word is known.
 func stateOf(cell, f string) State {
 	if s := stateOfWord(cell, f); s != Used {
@@ -35,7 +37,7 @@ func stateOf(cell, f string) State {
 	if isKeptFor(f) || saysReserved(cell) {
 		return Reserved
 	}
-	f = strings.ReplaceAll(strings.ReplaceAll(f, " - ", ";"), " / ", ";")
+	f = phraseSigns.Replace(f)
 	if strings.IndexFunc(f, partsPhrases) < 0 {
 		return Used
 	}

@@ -1,6 +1,7 @@
 package row
 
 import (
+	"cmp"
 	"strings"
 
 	"contralay/model"
@@ -88,9 +89,8 @@ func connectorOf(im *draft.Importer, b *shape.Block, titles []table.Row, only bo
 	}
 	known := len(im.Terms)
 	t := im.Named(called, place, true)
-	if t.Under == "" {
-		t.Under = parent(b, info.Row)
-	}
+	t.Spell(titles, called)
+	t.Under = cmp.Or(t.Under, parent(b, info.Row))
 	t.Unsaid = c.unsaid && (t.Unsaid || len(im.Terms) > known)
 	if info.Insert != "" && !t.Insert.Set {
 		t.Insert = model.Some(info.Insert)

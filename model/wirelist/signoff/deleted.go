@@ -35,7 +35,7 @@ func IsRemoved(cell string) bool {
 		return false
 	}
 	f := strings.TrimLeft(table.Fold(cell), signs)
-	for _, w := range []string{"removed", "taken out", "ripped out", "cut out", "deleted", "no longer fitted", "no longer used",
+	for _, w := range []string{"removed", "left out", "taken out", "ripped out", "cut out", "deleted", "no longer fitted", "no longer used",
 		"not used any more", "ausgebaut", "entfernt", "weggefallen", "retire", "retiree", "enleve", "enlevee", "depose", "deposee",
 		"rimosso", "rimossa", "retirado", "retirada", "quitado", "quitada", "verwijderd", "vervallen", "borttagen", "slopad", "slettet",
 		"fjernet", "usuniety", "usunieto", "odstraneno", "zruseno", "poistettu"} {
