@@ -353,7 +353,8 @@ func SizeWithin(text string, mark Mark) string {
 			return "" // a cable, which is not one wire of its size
 		}
 		metric := all[i].Text == "mm2" || all[i].Text == "qmm" || all[i].Text == "mmq" || all[i].Text == "sqmm"
-		awg := all[i].Text == "awg" || all[i].Text == "ga"
+		awg := all[i].Text == "awg" || all[i].Text == "ga" ||
+			all[i].Text == "gauge" && i > 0 && all[i-1].Kind == '0' && len(all[i-1].Text) == 2 // "22 gauge", and no fuel gauge
 		if !metric && !awg {
 			continue
 		}

@@ -12,7 +12,16 @@ func IsOfAnyWire(w string) bool {
 		"con", "met", "med":
 		return true
 	}
-	return IsWireWord(w) || IsWireKind(w) || IsArticle(w)
+	return IsWireWord(w) || IsWireKind(w) || IsArticle(w) || isHere(w)
+}
+
+// isHere reports whether a folded word means the list in hand: "everything here is 22 AWG".
+func isHere(w string) bool {
+	switch w {
+	case "here", "hier", "ici", "aqui", "her", "har", "throughout":
+		return true
+	}
+	return false
 }
 
 // IsWireWord reports whether a folded word is for the wires of a list.
