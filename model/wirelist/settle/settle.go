@@ -31,6 +31,7 @@ func (l *Look) settle() {
 	bothends.PinsOfHeading(l.Cols, l.rightAbove())
 	bothends.FarPins(l.Cols, l.Prof)
 	column.Misheaded(l.Cols, l.Prof, l.Src.Rows)
+	column.TerminalTakes(l.Cols, l.Prof)
 	ends.joinedHeads()
 	ends.pinBehindTo()
 	ends.twoPinsOfASide()
@@ -339,7 +340,7 @@ func (l *Look) settleUnknown(i int, c *shape.Column) {
 		c.Field = name.FieldTo
 	case l.farPlaces(i):
 		c.Field, c.Guessed = name.FieldTo, true
-	case p.All(max(p.Units, p.Sized)) && p.Filled > 1 && !l.another(i, name.FieldGauge) && !name.IsSpent(c.Head):
+	case p.All(max(p.Units, p.Sized)) && p.Filled > 1 && !l.another(i, name.FieldGauge) && !name.IsSpent(c.Head) && !c.Spared:
 		c.Field = name.FieldGauge
 	}
 }

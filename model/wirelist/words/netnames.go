@@ -30,6 +30,16 @@ func SaysShortName(head string) bool {
 	return false
 }
 
+// SaysDesignation reports whether a heading is of what something is called or of a text about it: only its cells tell which.
+func SaysDesignation(head string) bool {
+	switch strings.Join(name.Words(table.Fold(head)), " ") {
+	case "designation", "bezeichnung", "label", "marking", "beschriftung", "kennzeichnung", "designacion", "denominazione", "designazione",
+		"aanduiding", "oznaczenie", "oznaceni", "beteckning", "betegnelse", "designacao", "repere", "marquage":
+		return true
+	}
+	return false
+}
+
 // IsDescription reports whether a heading says that a text about each row stands below it.
 func IsDescription(head string) bool {
 	switch strings.Join(name.Words(table.Fold(head)), " ") {
