@@ -31,7 +31,7 @@ func (l *Look) settle() {
 	bothends.PinsOfHeading(l.Cols, l.rightAbove())
 	bothends.FarPins(l.Cols, l.Prof)
 	column.Misheaded(l.Cols, l.Prof, l.Src.Rows)
-	column.TerminalTakes(l.Cols, l.Prof)
+	column.TellNoWire(l.Cols, l.Prof)
 	ends.joinedHeads()
 	ends.pinBehindTo()
 	ends.twoPinsOfASide()
