@@ -43,7 +43,7 @@ func Spread(h shape.Headings, head table.Row, rows []table.Row) (newHead table.R
 
 // haveColours reports whether the cells of a column are cavities with the colours of their wires, and all of them cavities.
 func haveColours(rows []table.Row, i int, lang string) bool {
-	bracketed, bare := 0, 0
+	bracketed, bare, letters := 0, 0, false
 	for _, r := range rows {
 		if i >= len(r.Cells) || shape.IsText(r) || value.IsNothing(r.Cells[i]) || name.IsCavity(r.Cells[i]) {
 			continue
@@ -53,11 +53,15 @@ func haveColours(rows []table.Row, i int, lang string) bool {
 		case pin != "" && name.StateOf(says) != name.Used:
 		case in:
 			bracketed++
+			letters = letters || len(says) == 1
 		case pin != "":
 			bare++
 		case !name.IsCavities(r.Cells[i]):
 			return false
 		}
+	}
+	if letters && bracketed < leastBare {
+		return false // "2 (B)" may be anything
 	}
 	return bracketed > 0 && bare == 0 || bracketed == 0 && bare >= leastBare
 }

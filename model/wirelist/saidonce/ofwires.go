@@ -6,6 +6,7 @@ import (
 
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
 	"contralay/model/wirelist/words"
 )
 
@@ -27,13 +28,18 @@ func speaksOfWires(sentence string) bool {
 	if slices.ContainsFunc(all, words.IsWireWord) {
 		return true
 	}
-	return !slices.ContainsFunc(all, isPartOfPlug)
+	for i, w := range all {
+		if isPartOfPlug(w) || w == "pin" && i+1 < len(all) && value.HasDigit(all[i+1]) { // "all pins 22 AWG" is of wires
+			return false
+		}
+	}
+	return true
 }
 
 // isPartOfPlug reports whether a folded word is for something at a plug that has a colour or a size of its own.
 func isPartOfPlug(w string) bool {
 	switch strings.TrimSuffix(w, "s") {
-	case "pin", "plug", "socket", "housing", "connector", "header", "seal", "boot", "dot", "label", "sleeve", "marker", "contact", "cap",
+	case "plug", "socket", "housing", "connector", "header", "seal", "boot", "dot", "label", "sleeve", "marker", "contact", "cap",
 		"stecker", "gehause", "kontakt", "dichtung", "punkt", "tulle", "connecteur", "boitier", "joint", "fiche", "conector", "carcasa",
 		"connettore", "custodia", "behuizing":
 		return true

@@ -14,7 +14,7 @@ import (
 //
 // "4-0.5 mm²" falls as no range in mm² does, and is four cores.
 func IsSizeRange(text string) bool {
-	folded := table.Fold(squareword.Plain(text))
+	folded := strings.TrimRight(table.Fold(squareword.Plain(text)), " .")
 	if !strings.Contains(folded, "mm") && !strings.Contains(folded, "awg") && !strings.Contains(folded, "ga") {
 		return false // no unit of sizes
 	}
@@ -24,18 +24,21 @@ func IsSizeRange(text string) bool {
 	var in room
 	all := scan(in[:0], folded)
 	var sizes []float64
-	between, upTo, awg := false, false, false
+	between, upTo := false, false
+	units, awg, metric := [3]bool{}, false, false // behind as many sizes
 	for i, t := range all {
 		switch {
 		case t.Kind == '0':
 			v, err := strconv.ParseFloat(strings.ReplaceAll(t.Text, ",", "."), 64)
-			if err != nil {
+			if err != nil || len(sizes) == 2 {
 				return false
 			}
 			sizes = append(sizes, v)
 		case t.Text == "awg" || t.Text == "ga" || t.Text == "gauge":
-			awg = true
-		case t.Text == "mm2" || t.Text == "mm" || t.Text == "sqmm" || t.Text == "sq" || t.Text == "qmm" || t.Text == "mmq" || t.Kind == '.':
+			awg, units[len(sizes)] = true, true
+		case t.Text == "mm2" || t.Text == "mm" || t.Text == "sqmm" || t.Text == "sq" || t.Text == "qmm" || t.Text == "mmq":
+			metric, units[len(sizes)] = true, true
+		case t.Kind == '.':
 		case len(sizes) == 1 && (t.Kind == '-' || isUntil(t.Text)):
 			between = true
 		case len(sizes) == 0 && (i == 0 && isUpTo(t.Text) || upTo && isUntil(t.Text) || t.Text == "=" || isFrom(t.Text)):
@@ -45,6 +48,9 @@ func IsSizeRange(text string) bool {
 		default:
 			return false
 		}
+	}
+	if awg && metric || len(sizes) == 2 && units[1] && !units[0] && !units[2] {
+		return false // "20 AWG - 0.5 mm²" is one size, "18 AWG - 2" is none of two
 	}
 	switch len(sizes) {
 	case 1:
