@@ -6,8 +6,8 @@ import (
 	"contralay/model/wirelist/words"
 )
 
-// TellNoWire spares the columns that tell of a cavity and not of its wire: the sizes that a terminal takes, which are none of its wire, and
-// what the cavity could be used for beside its first function.
+// TellNoWire spares the columns that tell of a cavity and not of its wire: the sizes that a terminal takes, how far a wire is stripped for
+// it, and what the cavity could be used for beside its first function.
 //
 //	Terminal | Name | Clamping range      Pin | Primary function | Alternate function
 //	1        | L    | 0.5 - 4 mm²         1   | Analogue input 1 | Digital input 1
@@ -17,9 +17,10 @@ func TellNoWire(cols []shape.Column, prof []Profile) {
 		if c.Given || p.Filled == 0 {
 			continue
 		}
-		sizes := c.Field == name.FieldGauge || c.Field == name.FieldKeep || c.Field == name.FieldWire && p.All(p.Units)
-		if sizes && p.Words < p.Filled && p.Lengths+p.Currents == 0 && words.SaysTerminalTakes(c.Head) ||
-			c.Field == name.FieldKeep && c.Known() && words.SaysFurtherFunction(c.Head) {
+		switch sizes := c.Field == name.FieldGauge || c.Field == name.FieldKeep || c.Field == name.FieldWire && p.All(p.Units); {
+		case sizes && p.Words < p.Filled && p.Lengths+p.Currents == 0 && words.SaysTerminalTakes(c.Head),
+			c.Field == name.FieldLength && words.SaysStripping(c.Head),
+			c.Field == name.FieldKeep && c.Known() && words.SaysFurtherFunction(c.Head):
 			c.Field, c.Spared = name.FieldKeep, true
 		}
 	}

@@ -40,3 +40,19 @@ func isMost(w string) bool {
 	}
 	return false
 }
+
+// SaysStripping reports whether a heading is of how far a wire is stripped for its terminal, which is no length of the wire. Common words
+// of data sheets, from memory, no source.
+func SaysStripping(head string) bool {
+	return slices.ContainsFunc(name.Words(table.Fold(head)), func(w string) bool {
+		return slices.ContainsFunc([]string{"strip", "abisolier", "abmantel", "denud", "pelado", "pelar", "spellat", "spelat", "odizol",
+			"avisoler", "skalning", "skallangd", "kuorinta", "desnud", "descarn", "blankezas"}, func(stem string) bool {
+			return strings.HasPrefix(w, stem)
+		})
+	})
+}
+
+// TellsNoWire reports whether a heading is of what a cavity takes, needs or could be used for.
+func TellsNoWire(head string) bool {
+	return SaysTerminalTakes(head) || SaysStripping(head) || SaysFurtherFunction(head)
+}
