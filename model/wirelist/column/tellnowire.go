@@ -1,6 +1,8 @@
 package column
 
 import (
+	"slices"
+
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/words"
@@ -24,4 +26,9 @@ func TellNoWire(cols []shape.Column, prof []Profile) {
 			c.Field, c.Spared = name.FieldKeep, true
 		}
 	}
+}
+
+// TellFunctions reports whether a table says what the cavities of a device could be used for beside their first function.
+func TellFunctions(cols []shape.Column) bool {
+	return slices.ContainsFunc(cols, func(c shape.Column) bool { return c.Spared && words.SaysFurtherFunction(c.Head) })
 }

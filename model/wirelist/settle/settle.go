@@ -216,7 +216,7 @@ func (l *Look) settleOne(i int, c *shape.Column) {
 		}
 		if w := strings.Join(name.Words(table.Fold(c.Head)), " "); l.another(i, name.FieldPin) && !p.Most(p.Cavities) &&
 			(w == "channel" || w == "port" || w == "gpio" || w == "output") {
-			c.Field = name.FieldKeep
+			c.Field, c.Alias = name.FieldKeep, column.TellFunctions(l.Cols)
 			if !l.another(i, name.FieldSignal) {
 				c.Field = name.FieldSignal // "AN1 ride height": what the maker calls the cavity
 			}
