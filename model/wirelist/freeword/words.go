@@ -37,7 +37,7 @@ func IsBlank(folded string) bool {
 		"nieprzypisane", "nieprzydzielony", "nieprzydzielone", "niezajety", "niezajete", "nepriradeno", "neprirazeno", "neprirazen",
 		"nepriradene", "nepridelen", "neprideleno", "nealocat", "neatribuit", "nedodijeljeno", "otilldelad", "utildelt", "atanmamis",
 		"незадействован", "незадействовано", "未割当", "未割り当て", "未割付", "未分配", "未连接", "未連接", "无连接", "空脚", "悬空",
-		"미할당", "미연결", "non cable", "pas cable":
+		"미할당", "미연결", "no wire fitted", "no contact fitted", "no terminal fitted", "non cable", "pas cable":
 		return true
 	}
 	return isDenied(folded)
