@@ -10,6 +10,7 @@ import (
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
+	"contralay/model/wirelist/words"
 )
 
 // lacking names the columns of a table of wires that are not understood, where the table has no column of what they could hold: a
@@ -23,7 +24,8 @@ func (a *auditor) lacking(t *Table) {
 	to := has[name.FieldTo] || has[name.FieldToPin] || has[name.FieldRun] || has[name.FieldDevicePin]
 	for i, c := range t.Cols {
 		w := name.Words(table.Fold(c.Head))
-		if c.Field != name.FieldKeep || c.Given || c.Head == "" || name.IsRemark(w) || name.IsSpent(c.Head) || name.IsMeasure(w) ||
+		if c.Field != name.FieldKeep || c.Given || c.Head == "" || name.IsRemark(w) || name.IsSpent(c.Head) ||
+			words.TellsNoWire(c.Head) || name.IsMeasure(w) ||
 			c.Spared && column.HeadsCores(c.Head) ||
 			len(w) == 1 && len(w[0]) < 3 && column.CountsUp(t.Rows, i) { // "Č.": it counts the rows
 			continue

@@ -14,6 +14,7 @@ import (
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/padlines"
 	"contralay/model/wirelist/parted"
+	"contralay/model/wirelist/pinhues"
 	"contralay/model/wirelist/point"
 	"contralay/model/wirelist/runline"
 	"contralay/model/wirelist/sentence"
@@ -85,6 +86,7 @@ func Find(h shape.Headings, t table.Table) (all []Block, over []table.Row) {
 				b.Head[0], b.Rows = cableheads.Spread(h, slices.Concat(b.Path, b.Titles), b.Head[0], b.Rows, mark)
 				b.Head[0], b.Rows, _ = cablelines.Spread(h, b.Head[0], b.Rows, mark)
 				b.Head[0], b.Rows, _ = corecells.Spread(h, b.Head[0], b.Rows)
+				b.Head[0], b.Rows = pinhues.Spread(h, b.Head[0], b.Rows)
 				b.Rows, _ = cablelines.FillDown(h, b.Head[0], b.Rows)
 			}
 			more[i].Grid = slices.Contains(heads, more[i].Line())

@@ -23,6 +23,9 @@ func Settle(cols []shape.Column, prof []column.Profile, rows []table.Row) {
 		return c.Field == name.FieldSignal && words.SaysNameOfNet(c.Head)
 	})
 	if signal < 0 {
+		signal = designations(cols, prof)
+	}
+	if signal < 0 {
 		signal = shortNames(cols, prof)
 	}
 	if signal < 0 || prof[signal].Filled == 0 {
@@ -44,6 +47,16 @@ func isUnnamed(r table.Row, signal, described int) bool {
 		return false
 	}
 	return (signal >= len(r.Cells) || value.IsNothing(r.Cells[signal])) && name.StateOfNote(r.Cells[described]) == name.Used
+}
+
+// designations is the column of names that a designation heads, where they are short: "FS1". −1 where there is none.
+func designations(cols []shape.Column, prof []column.Profile) int {
+	for i, c := range cols {
+		if p := &prof[i]; c.Field == name.FieldSignal && words.SaysDesignation(c.Head) && p.Prose == 0 && 2*p.Long < p.Filled {
+			return i
+		}
+	}
+	return -1
 }
 
 // shortNames is the column of short forms that nobody takes for anything, each of one row or most; −1 where there is none.

@@ -32,10 +32,15 @@ func IsBlank(folded string) bool {
 		"nepouzite", "niewykorzystane", "liber", "nefolosit", "neutilizat", "prazno", "neiskoristeno", "ελευθερο", "ελεύθερο", "κενο",
 		"κενό",
 		"unconnected", "ne koristi se", "slobodno", "prosto", "вільний", "не використовується",
-		"свободно", "свободен", "не используется", "не подключен", "не подключено", "пусто":
+		"свободно", "свободен", "не используется", "не подключен", "не подключено", "пусто",
+		"unallocated", "unassigned", "unoccupied", "unutilised", "unvergeben", "unzugeordnet", "inattribue", "nieprzypisany",
+		"nieprzypisane", "nieprzydzielony", "nieprzydzielone", "niezajety", "niezajete", "nepriradeno", "neprirazeno", "neprirazen",
+		"nepriradene", "nepridelen", "neprideleno", "nealocat", "neatribuit", "nedodijeljeno", "otilldelad", "utildelt", "atanmamis",
+		"незадействован", "незадействовано", "未割当", "未割り当て", "未割付", "未分配", "未连接", "未連接", "无连接", "空脚", "悬空",
+		"미할당", "미연결", "no wire fitted", "no contact fitted", "no terminal fitted", "non cable", "pas cable":
 		return true
 	}
-	return false
+	return isDenied(folded)
 }
 
 // IsReserved reports whether a text says that a cavity is kept for something.

@@ -57,7 +57,7 @@ func Nets(im *draft.Importer) {
 			continue
 		}
 		a, b := by[terms[0]], by[terms[1]]
-		if len(terms) == 2 && !ends.share(terms[0], terms[1]) {
+		if len(terms) == 2 && !ends.share(terms[0], terms[1]) || saysWay(of[net][0].Signal) {
 			apart = append(apart, of[net]...)
 			for _, it := range of[net] {
 				far := by[terms[0]]

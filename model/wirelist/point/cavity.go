@@ -36,12 +36,35 @@ func Cut(text string) (pin, rest string, ok bool) {
 	switch {
 	case signs == rest && name.JoinsDevice(table.Fold(next)): // "pin 1 of the radio"
 		return "", "", false
+	case isPinout(rest): // "J1 pinout" is a title
+		return "", "", false
 	case strings.HasPrefix(rest, "x ") || strings.HasPrefix(rest, "× "): // 2 x M4 screws
 		return "", "", false
 	case signs != "" && strings.ContainsAny(signs[:1], ".-") && len(rest) > 0 && len(signs) > 1 && value.IsDigit(signs[1]): // 3-4 m, 2.5 mm
 		return "", "", false
 	}
-	return pin, inRound(rest), true
+	return pin, inRound(colourBehind(rest)), true
+}
+
+// colourBehind writes the colour in brackets before a name behind it: "(red) VCC" is what "VCC (red)" says.
+func colourBehind(text string) string {
+	if text == "" || text[0] != '(' {
+		return text
+	}
+	if in, behind, ok := strings.Cut(text[1:], ") "); ok && value.NamesColour(in) {
+		return strings.TrimLeft(behind, ":=-– ") + " (" + in + ")"
+	}
+	return text
+}
+
+// isPinout reports whether a text is a word that says of a connector that its cavities follow.
+func isPinout(text string) bool {
+	switch strings.TrimRight(table.Fold(text), ":. ") {
+	case "pinout", "pinouts", "pinning", "pin-out", "pin out", "pinbelegung", "belegung", "kontaktbelegung", "brochage", "pines",
+		"piedinatura", "pinagem", "pins", "wiring":
+		return true
+	}
+	return false
 }
 
 // inRound writes the brackets at the end of a text round, where they are square: "Horn [red]".

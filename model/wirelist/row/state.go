@@ -25,7 +25,7 @@ func readState(im *draft.Importer, b *shape.Block, cells []string, it *draft.Ite
 		cell := b.Cell(cells, f)
 		if cell == "" || (f != name.FieldSignal || joinsTwo(b, cells)) && value.IsNothing(cell) ||
 			(f == name.FieldColour || f == name.FieldGauge) &&
-				isNone(cell) {
+				(isNone(cell) || freeword.IsUnallocated(table.Fold(cell)) && joinsTwo(b, cells)) {
 			continue
 		}
 		if (f == name.FieldWire || f == name.FieldFrom || f == name.FieldTo) && isPlainName(cell) {

@@ -140,7 +140,7 @@ func (v *valueReader) size() {
 			}
 			v.keep("more than a size", "size", cell, col)
 		default:
-			v.keep(wrongColumn(v.im, "size", cell, b), "size", cell, col)
+			v.keep(cmp.Or(value.FaultOfRange(cell), wrongColumn(v.im, "size", cell, b)), "size", cell, col)
 		}
 	}
 	it.Gauge.Size = cmp.Or(it.Gauge.Size, column.CoreSizeOf(b, v.cells))

@@ -29,8 +29,9 @@ func Default(im *draft.Importer, t *table.Table, blocks []*shape.Block, lang str
 			continue
 		}
 		d := draft.Default{Text: text, Mark: mark, At: table.Place{File: t.File, Sheet: t.Sheet, Row: r.Line}}
-		all := strings.FieldsFunc(text, func(r rune) bool { return strings.ContainsRune(" ;:()", r) })
-		d.Size = value.SizeWithin(text, mark)
+		says := ofWires(text)
+		all := strings.FieldsFunc(says, func(r rune) bool { return strings.ContainsRune(" ;:()", r) })
+		d.Size = value.SizeWithin(says, mark)
 		for i, w := range all {
 			w = strings.Trim(w, ",.-")
 			if c, ok := value.ParseColour(w, lang); ok && len(w) > 2 && strings.Trim(w, "0123456789/,.") != "" && d.Colour == nil {
@@ -43,7 +44,7 @@ func Default(im *draft.Importer, t *table.Table, blocks []*shape.Block, lang str
 			}
 		}
 		if d.Size == "" {
-			d.Size = value.BareSection(text, mark)
+			d.Size = value.BareSection(says, mark)
 		}
 		if d.Size != "" || d.Colour != nil {
 			im.Default = d

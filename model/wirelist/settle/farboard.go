@@ -31,7 +31,7 @@ func (l endColumns) farBoard() {
 	if signal < 0 {
 		l.farBoardOfDevices()
 	}
-	if signal < 0 || near < 0 || !l.Cols[signal].Known() {
+	if signal < 0 || near < 0 || !l.Cols[signal].Known() || column.TellFunctions(l.Cols) {
 		return
 	}
 	for i := range l.Cols {

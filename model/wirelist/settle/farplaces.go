@@ -16,7 +16,7 @@ func (l *Look) farPlaces(i int) bool {
 	c := &l.Cols[i]
 	w := name.Words(table.Fold(c.Head))
 	signal := l.Holds(l.Cols, name.FieldSignal, name.FieldWire)
-	if len(w) == 0 || signal < 0 || !l.Cols[signal].Known() || !l.AnotherPin(i) || l.another(i, name.FieldTo) ||
+	if c.Known() || len(w) == 0 || signal < 0 || !l.Cols[signal].Known() || !l.AnotherPin(i) || l.another(i, name.FieldTo) ||
 		l.another(i, name.FieldFrom) || l.another(i, name.FieldFromPin) || l.another(i, name.FieldToPin) ||
 		name.IsRemark(w) || name.IsMeasure(w) || name.IsOtherHead(c.Head) {
 		return false

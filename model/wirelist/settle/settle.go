@@ -31,6 +31,7 @@ func (l *Look) settle() {
 	bothends.PinsOfHeading(l.Cols, l.rightAbove())
 	bothends.FarPins(l.Cols, l.Prof)
 	column.Misheaded(l.Cols, l.Prof, l.Src.Rows)
+	column.TellNoWire(l.Cols, l.Prof)
 	ends.joinedHeads()
 	ends.pinBehindTo()
 	ends.twoPinsOfASide()
@@ -215,7 +216,7 @@ func (l *Look) settleOne(i int, c *shape.Column) {
 		}
 		if w := strings.Join(name.Words(table.Fold(c.Head)), " "); l.another(i, name.FieldPin) && !p.Most(p.Cavities) &&
 			(w == "channel" || w == "port" || w == "gpio" || w == "output") {
-			c.Field = name.FieldKeep
+			c.Field, c.Alias = name.FieldKeep, column.TellFunctions(l.Cols)
 			if !l.another(i, name.FieldSignal) {
 				c.Field = name.FieldSignal // "AN1 ride height": what the maker calls the cavity
 			}
@@ -339,7 +340,7 @@ func (l *Look) settleUnknown(i int, c *shape.Column) {
 		c.Field = name.FieldTo
 	case l.farPlaces(i):
 		c.Field, c.Guessed = name.FieldTo, true
-	case p.All(max(p.Units, p.Sized)) && p.Filled > 1 && !l.another(i, name.FieldGauge) && !name.IsSpent(c.Head):
+	case p.All(max(p.Units, p.Sized)) && p.Filled > 1 && !l.another(i, name.FieldGauge) && !name.IsSpent(c.Head) && !c.Spared:
 		c.Field = name.FieldGauge
 	}
 }

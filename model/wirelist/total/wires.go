@@ -64,6 +64,9 @@ func counted(cols []shape.Column, r table.Row) (n int, wires, ok bool) {
 		if c == "" {
 			continue
 		}
+		if name.StateOf(c) == name.Blank {
+			return 0, false, false // "2 | no wire fitted" is a cavity
+		}
 		if _, _, is := prose.Count(c); !is && strings.Trim(c, "0123456789") != "" {
 			if i >= len(cols) || (isRemark(cols[i].Field) || isSentence(c)) && len(texts) > 0 {
 				continue

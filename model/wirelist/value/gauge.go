@@ -339,11 +339,14 @@ func specAlone(first string) (name string, n int) {
 
 // SizeWithin finds the one size with its unit in a text that is more than a gauge, "22 AWG
 // high strand"; "" where there is none, or more than one. Of one size said both ways, "1.5mm²
-// (16 AWG)", the first counts.
+// (16 AWG)", the first counts; a range of sizes is none of them.
 func SizeWithin(text string, mark Mark) string {
 	folded := table.Fold(squareword.Plain(text))
 	if !strings.Contains(folded, "mm") && !strings.Contains(folded, "awg") && !strings.Contains(folded, "ga") {
 		return "" // no unit of sizes
+	}
+	if IsSizeRange(text) {
+		return ""
 	}
 	var in room
 	all := scan(in[:0], folded)

@@ -30,6 +30,16 @@ func SaysShortName(head string) bool {
 	return false
 }
 
+// SaysDesignation reports whether a heading is of what something is called or of a text about it: only its cells tell which.
+func SaysDesignation(head string) bool {
+	switch strings.Join(name.Words(table.Fold(head)), " ") {
+	case "designation", "bezeichnung", "label", "marking", "beschriftung", "kennzeichnung", "designacion", "denominazione", "designazione",
+		"aanduiding", "oznaczenie", "oznaceni", "beteckning", "betegnelse", "designacao", "repere", "marquage":
+		return true
+	}
+	return false
+}
+
 // IsDescription reports whether a heading says that a text about each row stands below it.
 func IsDescription(head string) bool {
 	switch strings.Join(name.Words(table.Fold(head)), " ") {
@@ -42,7 +52,11 @@ func IsDescription(head string) bool {
 
 // SaysUse reports whether a heading says that what each wire is for stands below it: beside its name that is a text about it.
 func SaysUse(head string) bool {
-	switch strings.Join(name.Words(table.Fold(head)), " ") {
+	all := name.Words(table.Fold(head))
+	if first, _ := functionOf(all); first {
+		return true
+	}
+	switch strings.Join(all, " ") {
 	case "function", "signal function", "pin function", "funktion", "fonction", "funcion", "funzione", "functie", "funkcja", "funkce",
 		"funksjon", "funcao", "toiminto", "purpose", "use", "usage", "used for", "what it does", "what it is for", "zweck", "verwendung",
 		"utilisation", "uso", "utilizzo", "long name", "full name", "langname", "langtext", "klartext", "meaning", "signal meaning",

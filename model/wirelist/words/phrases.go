@@ -9,8 +9,8 @@ import (
 
 // SaysInWords reads a heading that is a phrase, "Where it goes now", "What it does".
 func SaysInWords(all []string) (name.Field, bool) {
-	if len(all) < 2 {
-		return "", false
+	if f, ok := SaysFunction(all); ok || len(all) < 2 {
+		return f, ok
 	}
 	goes := slices.ContainsFunc(all, func(w string) bool {
 		switch w {
