@@ -92,6 +92,7 @@ func Import(tables []table.Table, opt draft.Options) (model.Harness, report.Repo
 	join.Again(im)
 	join.Nets(im)
 	toldpairs.Take(im, tables)
+	takeNamedFree(im, tables)
 	join.Cables(im)
 	join.Wires(im)
 	join.Units(im)

@@ -56,7 +56,7 @@ func (f *finder) points(i int) int {
 	if i > 0 && len(rows[i-1].Cells) == 1 && point.BelowPlug(rows[i-1].Cells[0], rows[i:i+n]) {
 		return n
 	}
-	if f.pinsWithGaps(rows[i:i+n]) || n > 2 && f.belowDesignator(i) && !point.CountThings(rows[i:i+n]) {
+	if f.pinsWithGaps(rows[i:i+n]) || f.belowDesignator(i) && (n > 2 && !point.CountThings(rows[i:i+n]) || point.OnlyColours(rows)) {
 		return n
 	}
 	if rises && (point.SaysPin(rows[i].Cells[0]) || i > 0 && rows[i-1].Point && rows[i-1].Deep < rows[i].Deep &&

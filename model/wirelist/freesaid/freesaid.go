@@ -20,32 +20,37 @@ import (
 // in the old loom" and "the rest is empty" are none.
 func Cavities(text string) (all []string) {
 	w := strings.Fields(strings.TrimRight(strings.TrimSpace(text), ". "))
-	for len(w) > 0 && slices.Contains([]string{"the", "die", "der", "les", "las", "los", "i", "le", "de"}, table.Fold(w[0])) {
+	for len(w) > 0 && slices.Contains(articles(), table.Fold(w[0])) {
 		w = w[1:]
 	}
 	if len(w) < 3 || len(w) > 20 || !IsCavityWord(table.Fold(w[0])) {
 		return nil
 	}
-	at := 1
-	for ; at < len(w) && !isBeing(w[at]) && !strings.HasSuffix(w[at], ":"); at++ {
+	for at := 2; at < len(w); at++ {
+		if rest := w[at:]; isFreeWords(rest) {
+			return cavitiesOf(strings.TrimSuffix(strings.Join(w[1:at], " "), ":"))
+		}
 	}
-	list, rest := w[1:min(at, len(w))], w[min(at+1, len(w)):]
-	if at < len(w) && strings.HasSuffix(w[at], ":") {
-		list = append(slices.Clone(list), strings.TrimSuffix(w[at], ":"))
+	return nil
+}
+
+// isFreeWords reports whether the words behind some cavities say that those are free and nothing else: "are both empty", "nothing in them".
+func isFreeWords(w []string) bool {
+	if isBeing(w[0]) {
+		w = w[1:]
 	}
-	for len(rest) > 1 && slices.Contains([]string{"all", "both", "left", "alle", "beide", "toutes", "tous", "todos", "tutti"},
-		table.Fold(rest[0])) {
-		rest = rest[1:]
+	for len(w) > 1 && slices.Contains([]string{"all", "both", "left", "alle", "beide", "toutes", "tous", "todos", "tutti"},
+		table.Fold(w[0])) {
+		w = w[1:]
 	}
-	if name.StateOf(strings.Join(rest, " ")) != name.Blank && !isFree(table.Fold(strings.Join(rest, " "))) {
-		return nil
-	}
-	return cavitiesOf(strings.Join(list, " "))
+	text := strings.Join(w, " ")
+	return name.StateOf(text) == name.Blank || isFree(table.Fold(text))
 }
 
 // cavitiesOf parts "8 and 9", "3, 4, 7-9" and "A1 to A4" in cavities; nil where some word is none.
 func cavitiesOf(list string) (all []string) {
-	for _, word := range []string{" to ", " bis ", " through ", " thru ", " - ", " – "} {
+	for _, word := range []string{" to ", " bis ", " through ", " thru ", " - ", " – ", " à ", " tot ", " t/m ", " till ", " til ",
+		" hasta ", " fino a "} {
 		list = strings.ReplaceAll(list, word, "-")
 	}
 	words := strings.FieldsFunc(list, func(r rune) bool { return strings.ContainsRune(" ,&+/", r) })
@@ -72,7 +77,9 @@ func isFree(folded string) bool {
 	case "vides", "libres", "libros", "vacios", "liberi", "vuoti", "leere", "inutilises", "non utilises", "non connectes", "sin usar",
 		"no conectados", "non collegati", "lediga", "vapaita", "vapaat", "volne", "wolne", "livres",
 		"tomma", "tomme", "ledige", "leeg", "without wires", "without a wire", "sealed off",
-		"no contacts", "no wires", "no wire in them", "keinen kontakt", "keine kontakte", "keinen draht",
+		"no contacts", "no wires", "no wire in them", "nothing in them", "nothing in it", "nothing in there", "nothing there",
+		"with nothing in them", "with nothing in it", "nichts drin", "nix drin", "nichts drinnen", "ist nichts drin", "rien dedans",
+		"nada dentro", "sin nada", "niente dentro", "niets in", "ingenting i dem", "intet i dem", "keinen kontakt", "keine kontakte", "keinen draht",
 		"pas de contact", "pas de fil", "sin contacto",
 		"no contacto", "nessun contatto", "geen contact", "ingen kontakt":
 		return true

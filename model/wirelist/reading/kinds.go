@@ -7,6 +7,7 @@ import (
 	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/placehead"
+	"contralay/model/wirelist/point"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 )
@@ -258,7 +259,7 @@ func points(l *look) []shape.Column {
 		f, p := name.FieldKeep, &l.Prof[i]
 		has := func(f name.Field) bool { return l.Has(cols, f) }
 		switch {
-		case p.Coloured() && !has(name.FieldColour) && len(l.Prof) > 2:
+		case p.Coloured() && !has(name.FieldColour) && (len(l.Prof) > 2 || point.OnlyColours(l.Src.Table.Rows)):
 			f = name.FieldColour
 		case p.All(p.Sizes) && has(name.FieldSignal) && !has(name.FieldGauge) && len(l.Prof) > 2:
 			f = name.FieldGauge

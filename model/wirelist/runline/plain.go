@@ -27,7 +27,9 @@ func plain(text string) (from, to string, rest []string) {
 		if lead := strings.TrimRight(w[at], ".)"); lead == w[at] {
 			label = lead // "W7 C1-1 C7-1"; "7." numbers the line
 		}
-		at++
+		if at++; strings.Trim(w[at], "-–—") == "" {
+			at++ // "Pump - Board pin 3 to Box pin 1"
+		}
 		if first = endAt(w, at); !first.plain {
 			return "", "", nil
 		}
@@ -59,12 +61,26 @@ func plain(text string) (from, to string, rest []string) {
 			t.size = size
 		}
 	}
+	if called != "" && pointsBack(t.signal) {
+		t.addNote(t.signal)
+		t.signal = ""
+	}
 	if t.signal == "" {
 		t.signal = called
 	} else if called != "" {
 		t.addNote(called)
 	}
 	return first.text, last.text, []string{t.colour, t.size, t.note, t.signal, id}
+}
+
+// pointsBack reports whether a text only points at the wire of its line, "this one", "der hier", "celui-ci": it is no name of one.
+func pointsBack(text string) bool {
+	w := strings.Fields(table.Fold(text))
+	return len(w) > 0 && !slices.ContainsFunc(w, func(w string) bool {
+		return !slices.Contains([]string{"this", "that", "one", "here", "too", "also", "again", "only", "der", "die", "das", "hier", "auch",
+			"dieser", "diese", "celui-ci", "celui-la", "ici", "aussi", "este", "esta", "aqui", "tambien", "questo", "questa", "qui", "anche",
+			"deze", "ook", "den", "denne", "har", "her"}, w)
+	})
 }
 
 // IsPlain reports whether a line tells two ends of which each is a connector and its cavity beyond doubt.
@@ -85,8 +101,8 @@ type end struct {
 // endAt reads the end that begins at a word.
 func endAt(w []string, i int) (e end) {
 	const most = 4 // words before that for the cavity, and it (no source)
-	if i >= len(w) {
-		return e
+	if i >= len(w) || strings.Trim(w[i], "-–—") == "" {
+		return e // a dash begins none
 	}
 	bare := func(s string) string { return strings.TrimRight(s, ",;:") }
 	one := bare(w[i])

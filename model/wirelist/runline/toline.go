@@ -3,6 +3,7 @@ package runline
 import (
 	"strings"
 
+	"contralay/model/wirelist/freesaid"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/point"
 	"contralay/model/wirelist/value"
@@ -44,6 +45,9 @@ func cutToLine(text string) (from, to string) {
 	if len(strings.Fields(from)) > most || len(strings.Fields(far)) > most || strings.ContainsAny(from, ",;") || len(values) == 0 &&
 		!(IsPlainEnd(from) || name.IsEnd(from)) {
 		return "", ""
+	}
+	if len(values) == 0 && freesaid.IsNamed(text) {
+		return "", "" // "helm box pins 8 to 12 nothing in them"
 	}
 	return from, to
 }

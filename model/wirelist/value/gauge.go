@@ -341,7 +341,7 @@ func specAlone(first string) (name string, n int) {
 // high strand"; "" where there is none, or more than one. Of one size said both ways, "1.5mm²
 // (16 AWG)", the first counts; a range of sizes is none of them.
 func SizeWithin(text string, mark Mark) string {
-	folded := table.Fold(squareword.Plain(text))
+	folded := strings.ReplaceAll(table.Fold(squareword.Plain(text)), "-gauge", " gauge")
 	if !strings.Contains(folded, "mm") && !strings.Contains(folded, "awg") && !strings.Contains(folded, "ga") {
 		return "" // no unit of sizes
 	}
