@@ -6,6 +6,7 @@ import (
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/words"
 )
 
 // look is the columns of a table that could be one of fuses.
@@ -20,19 +21,30 @@ type look struct {
 //
 //	Fuse | Rating | Wire | Load | Size | Colour
 //	F1   | 10 A   | L01  | Pump | 2.5  | red
+//
+// The cavity of what they feed may stand behind it.
 func Settle(cols []shape.Column, prof []column.Profile) {
 	l := look{cols, prof}
-	fuse, wire := l.find(name.FieldFuse), l.find(name.FieldWire)
-	if fuse < 0 || wire >= 0 && wire < fuse || l.find(name.FieldGauge) < 0 && l.find(name.FieldColour) < 0 || !l.namesFuses(fuse) {
+	fuse, wire := l.fuses(), l.find(name.FieldWire)
+	if fuse < 0 || wire >= 0 && wire < fuse || l.find(name.FieldGauge) < 0 && l.find(name.FieldColour) < 0 {
 		return
 	}
-	for _, f := range []name.Field{name.FieldFrom, name.FieldFromPin, name.FieldRun, name.FieldPin, name.FieldConnector, name.FieldVia} {
+	for _, f := range []name.Field{name.FieldFrom, name.FieldFromPin, name.FieldRun, name.FieldConnector, name.FieldVia} {
 		if l.find(f) >= 0 {
 			return
 		}
 	}
 	rating, load := l.rating(fuse), l.load(fuse)
 	if rating < 0 || load < 0 {
+		return
+	}
+	pin := l.find(name.FieldPin)
+	switch {
+	case pin < 0:
+	case pin == load+1 && !cols[pin].Given: // the cavity of what they feed
+		cols[pin].Field = name.FieldToPin
+		cols[pin].Know()
+	default:
 		return
 	}
 	cols[fuse].Field, cols[fuse].Of, cols[fuse].Fuses = name.FieldPin, cols[fuse].Head, true
@@ -53,10 +65,20 @@ func (l look) find(f name.Field) int {
 	return -1
 }
 
-// namesFuses reports whether a column has a name for each fuse and no rating.
-func (l look) namesFuses(i int) bool {
-	p := &l.prof[i]
-	return !l.cols[i].Given && p.Filled > 1 && p.All(p.Cavities) && p.Unique() && p.Currents == 0
+// fuses is the column that has a name for each fuse and no rating: it is headed as fuses or as their box, "Fuse box"; −1 where there is
+// none. A fuse may feed several wires, a row each, in a table that begins with the fuses.
+func (l look) fuses() int {
+	for i, c := range l.cols {
+		p := &l.prof[i]
+		if c.Given || c.Field != name.FieldFuse && (c.Field != name.FieldKeep || !words.HoldsFuses(c.Head)) ||
+			p.Filled < 2 || !p.All(p.Cavities) || p.Currents > 0 {
+			continue
+		}
+		if p.Unique() || i == 0 && 2*p.Distinct >= p.Filled && p.All(p.Ids) {
+			return i
+		}
+	}
+	return -1
 }
 
 // rating is the column of what the fuses are rated, −1 where there is none.

@@ -50,7 +50,7 @@ func sharedCavities(im *draft.Importer) {
 			case endtext.IsGroundStud(e.Term.ID), endtext.IsOtherStud(e.Term.ID) &&
 				(roleOf(it).V == model.RoleGround) == (roleOf(other).V == model.RoleGround):
 				// Said of the termination; ground and supply on one bolt is another matter.
-			case isLink(it.Signal) || isLink(other.Signal):
+			case isLink(it.Signal) || isLink(other.Signal) || it.FuseName != "" && it.FuseName == other.FuseName && e.Pin == it.FuseName:
 				sayShared(im, s, other, it)
 			case it.Signal != "" && other.Signal != "" && table.Fold(it.Signal) != table.Fold(other.Signal) && !oneTerminal(it, other) &&
 				!shareGround(e, it, other) && (contrary(it.Signal, other.Signal) || !farside.GoesOn(it, other, e)):

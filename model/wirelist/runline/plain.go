@@ -78,7 +78,8 @@ func pointsBack(text string) bool {
 	w := strings.Fields(table.Fold(text))
 	return len(w) > 0 && !slices.ContainsFunc(w, func(w string) bool {
 		return !slices.Contains([]string{"this", "that", "one", "here", "too", "also", "again", "only", "der", "die", "das", "hier", "auch",
-			"dieser", "diese", "celui-ci", "celui-la", "ici", "aussi", "este", "esta", "aqui", "tambien", "questo", "questa", "qui", "anche",
+			"dieser", "diese", "celui-ci", "celui-la", "ici", "aussi", "este", "esta", "aqui", "tambien",
+			"questo", "questa", "qui", "anche",
 			"deze", "ook", "den", "denne", "har", "her"}, w)
 	})
 }

@@ -25,3 +25,18 @@ func IsFuseWay(place string) bool {
 	}
 	return slices.ContainsFunc(all, func(w string) bool { return slices.Contains(fuseBoxes, w) })
 }
+
+// HoldsFuses reports whether a heading is for what holds fuses, and nothing else: "Fuse box", "Sicherungskasten", "Boîte à fusibles".
+func HoldsFuses(head string) bool {
+	is := false
+	for _, w := range name.Words(table.Fold(head)) {
+		switch {
+		case slices.Contains(fuseBoxes, w) || w == "fuses" || w == "breakers":
+			is = true
+		case w != "box" && w != "block" && w != "panel" && w != "board" && w != "holder" && w != "way" && w != "position" && w != "slot" &&
+			w != "no" && w != "boite" && w != "a" && w != "caja" && w != "de" && w != "scatola" && w != "porta" && w != "kast" && w != "nr":
+			return false
+		}
+	}
+	return is
+}
