@@ -108,8 +108,8 @@ var lists = []string{"comment", "twoscripts", "columned", "hueword", "markup", "
 	"strands", "squareword", "value", "huekey", "report", "prose", "cable", "freeword", "doingword", "stripname", "titleline", "name",
 	"huecodes", "nameaside", "placehead", "freesaid", "signoff", "words", "printed", "endtext", "sentence", "sidehead", "rising", "shape",
 	"tail", "cableonce", "corecells", "pinhues", "column", "cablelines", "fuseways", "doubt", "cableheads", "pads", "arrow", "point",
-	"runline", "padlines", "alike", "lettered", "jotted", "penned", "leaders", "noted", "record", "midarrow", "dotends", "farheads",
-	"grid", "twoside",
+	"runline", "padlines", "alike", "lettered", "jotted", "penned", "stamped", "leaders", "noted", "record", "midarrow", "dotends",
+	"farheads", "grid", "twoside",
 	"titled", "parted", "plugwires", "block", "bothends", "described", "thingpins", "settle", "reading", "draft", "saidonce", "total",
 	"taghues", "farside", "runon", "grouphead", "row", "endpins", "toldpairs", "join", "audit"}
 

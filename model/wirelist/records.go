@@ -1,6 +1,7 @@
 package wirelist
 
 import (
+	"maps"
 	"slices"
 	"strings"
 
@@ -16,6 +17,7 @@ import (
 	"contralay/model/wirelist/record"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/stamped"
 	"contralay/model/wirelist/table"
 )
 
@@ -28,6 +30,7 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 		t.Rows = dotends.Rows(h, t)
 		t.Rows = farheads.Rows(h, t)
 		t.Rows = penned.Rows(h, t)
+		t.Rows = withStamped(im, h, t, told)
 		t.Rows = jotted.Rows(h, t)
 		t.Rows = jotted.Inline(h, t)
 		t.Rows = leaders.Rows(h, t)
@@ -50,6 +53,23 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 		}
 	}
 	return out, told
+}
+
+// withStamped makes rows of the lines of a log or a chat that tell a wire, and says which lines change one that is told above.
+func withStamped(im *draft.Importer, h shape.Headings, t *table.Table, told map[table.Place][]table.Place) []table.Row {
+	rows, later := stamped.Rows(h, t)
+	for _, first := range slices.Sorted(maps.Keys(later)) {
+		of := table.Place{File: t.File, Sheet: t.Sheet, Row: first}
+		for _, line := range later[first] {
+			at := table.Place{File: t.File, Sheet: t.Sheet, Row: line}
+			told[of] = append(told[of], at)
+			if k := slices.IndexFunc(t.Rows, func(r table.Row) bool { return r.Line == line }); k >= 0 {
+				im.Say(report.Warn, "a line that changes a wire told above", at, shape.RowText(t.Rows[k].Cells),
+					"taken; what was said first is in the note")
+			}
+		}
+	}
+	return rows
 }
 
 // withoutSketches writes the lines of notes as they are read, and says which of them draw the face of a plug.

@@ -310,6 +310,7 @@ func (b *back) colours(code value.Colour) bool {
 		}
 		cells = append(cells, strings.TrimRight(c, "0123456789")) // the number of a core behind its colour
 		cells = append(cells, strings.Split(c, " - ")...)         // a line of text holds several
+		cells = append(cells, strings.TrimRight(c, ". "))         // the full stop of a sentence
 		cells = append(cells, strings.FieldsFunc(c, func(r rune) bool { return strings.ContainsRune("()[],;:=", r) })...)
 	}
 	cut := strings.HasPrefix(b.list, "z06") || strings.HasPrefix(b.list, "z19") // lists of Polish colours cut short
@@ -452,6 +453,7 @@ func isValueOf(w *model.Wire, h *model.Harness, cell string) bool {
 // partsSaid reports whether each word of a cell stands somewhere: an end is parted in its connector and its cavity.
 func partsSaid(said, cell string) bool {
 	for _, word := range strings.FieldsFunc(cell, func(r rune) bool { return strings.ContainsRune(" :/,;-&()[]–>@", r) }) {
+		word = strings.TrimRight(word, ".") // the full stop of a sentence
 		w := strings.ToLower(word)
 		if f := table.Fold(w); words.IsCavityLead(f) || words.GoesTo(f) || words.ComesFrom(f) || words.IsArticle(f) ||
 			slices.Contains(words.ToWords(), w) {

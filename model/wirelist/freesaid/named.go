@@ -23,7 +23,8 @@ func Named(text string) (of string, all []string) {
 		}
 	}
 	at := slices.IndexFunc(w, func(s string) bool {
-		return slices.Contains([]string{"of", "on", "in", "at", "von", "am", "an", "du", "de", "del", "di", "van", "av", "af"}, table.Fold(s))
+		return slices.Contains([]string{"of", "on", "in", "at", "von", "am", "an", "du", "de", "del", "di", "van", "av", "af"},
+			table.Fold(s))
 	})
 	if at < 2 {
 		return "", nil

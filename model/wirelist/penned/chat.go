@@ -18,7 +18,7 @@ func textsOf(rows []table.Row) (texts []string, chat bool) {
 	n := 0
 	for i, r := range rows {
 		texts[i] = joinedCells(r.Cells)
-		if says, ok := message(texts[i]); ok {
+		if says, ok := Message(texts[i]); ok {
 			sent[i] = says
 			n++
 		} else {
@@ -49,8 +49,8 @@ func joinedCells(cells []string) string {
 	return b.String()
 }
 
-// message is what a line of a chat says behind its time and name; ok is false where it has none.
-func message(text string) (says string, ok bool) {
+// Message is what a line of a chat says behind its time and name; ok is false where it has none.
+func Message(text string) (says string, ok bool) {
 	const longestName = 40 // bytes (no source)
 	rest := text
 	if in, behind, closed := strings.Cut(text, "] "); closed && strings.HasPrefix(in, "[") && strings.Contains(in, ":") {
