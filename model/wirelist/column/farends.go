@@ -1,6 +1,8 @@
 package column
 
 import (
+	"strings"
+
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/signoff"
@@ -30,4 +32,25 @@ func AreFarEnds(rows []table.Row, i int) bool {
 		}
 	}
 	return ends > 1 && ends > alone
+}
+
+// AreFarEndsAsElsewhere reports whether the cells of a column of a whole sheet are far ends of wires: most name a designator and its
+// cavity, and the others, "CLT / 1" below "INJ1 / 2", capitals and a cavity. A sheet of several connectors has the same columns for each.
+func AreFarEndsAsElsewhere(rows []table.Row, i int) bool {
+	sure, alike := 0, 0
+	for _, r := range rows[:min(len(rows), MostLooked)] {
+		if i >= len(r.Cells) || value.IsNothing(r.Cells[i]) || value.IsDots(r.Cells[i]) || shape.IsText(r) || signoff.IsTotal(r.Cells[i]) {
+			continue
+		}
+		connector, pin, ok := name.SplitEnd(r.Cells[i])
+		switch {
+		case !ok || !name.IsCavity(pin) || connector != strings.ToUpper(connector) || strings.Contains(connector, " "):
+			return false
+		case name.IsDesignator(connector):
+			sure++
+		default:
+			alike++
+		}
+	}
+	return sure > 1 && sure > alike
 }

@@ -35,6 +35,9 @@ func WithoutArrows(cells []Field) []Field {
 	for i, c := range cells { // "----> X1-4"
 		if text := strings.TrimLeft(c.Text, "-=<>—–→─ "); i > 0 && text != "" && (strings.HasPrefix(c.Text, "--") ||
 			strings.HasPrefix(c.Text, "->") || strings.HasPrefix(c.Text, "→")) {
+			if strings.HasSuffix(text, "--") { // a frame, "--- nothing ---"
+				text = strings.TrimRight(text, "- ")
+			}
 			cells[i].Text = text
 		}
 	}

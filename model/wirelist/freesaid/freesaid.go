@@ -79,7 +79,8 @@ func isFree(folded string) bool {
 		"tomma", "tomme", "ledige", "leeg", "without wires", "without a wire", "sealed off",
 		"no contacts", "no wires", "no wire in them", "nothing in them", "nothing in it", "nothing in there", "nothing there",
 		"with nothing in them", "with nothing in it", "nichts drin", "nix drin", "nichts drinnen", "ist nichts drin", "rien dedans",
-		"nada dentro", "sin nada", "niente dentro", "niets in", "ingenting i dem", "intet i dem", "keinen kontakt", "keine kontakte", "keinen draht",
+		"nada dentro", "sin nada", "niente dentro", "niets in", "ingenting i dem", "intet i dem",
+		"keinen kontakt", "keine kontakte", "keinen draht",
 		"pas de contact", "pas de fil", "sin contacto",
 		"no contacto", "nessun contatto", "geen contact", "ingen kontakt":
 		return true

@@ -67,7 +67,7 @@ func partsPhrases(r rune) bool {
 
 // bareWord is a cell folded, without the signs round it and without the verb of a sentence, "is not used".
 func bareWord(cell string) string {
-	f := strings.TrimPrefix(table.Fold(cell), "is ")
+	f := freeword.Unframed(strings.TrimPrefix(table.Fold(cell), "is "))
 	const signs = " .:()[]*"
 	if f == "" || strings.IndexByte(signs, f[0]) < 0 && strings.IndexByte(signs, f[len(f)-1]) < 0 {
 		return f

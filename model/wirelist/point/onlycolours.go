@@ -56,8 +56,8 @@ func OnlyColours(rows []table.Row) bool {
 // isSigned reports whether a line has a sign behind the cavity that it begins with, "1: red", "1 - red", "1 = red".
 func isSigned(text string) bool {
 	first, rest, _ := strings.Cut(strings.TrimSpace(text), " ")
-	return strings.HasSuffix(first, ":") || strings.HasPrefix(rest, "- ") || strings.HasPrefix(rest, "– ") || strings.HasPrefix(rest, "= ") ||
-		strings.HasPrefix(rest, ": ") || SaysPin(text)
+	return strings.HasSuffix(first, ":") || strings.HasPrefix(rest, "- ") || strings.HasPrefix(rest, "– ") ||
+		strings.HasPrefix(rest, "= ") || strings.HasPrefix(rest, ": ") || SaysPin(text)
 }
 
 // speaksOfColours reports whether a text has a word for wires or for their colours.

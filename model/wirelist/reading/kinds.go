@@ -178,7 +178,7 @@ func bare(l *look) []shape.Column {
 		case texts < 0 && signal < 0 && len(ends) == 0 && pin >= 0 && column.AreNamesAndFar(l.Src.Rows, i):
 			signal = i
 		case texts < 0 && len(ends) < 2 && (p.All(p.Ends) || l.AllParted(i) ||
-			pin >= 0 && l.Titled() != "" && column.AreFarEnds(l.Src.Rows, i)):
+			pin >= 0 && l.Titled() != "" && (column.AreFarEnds(l.Src.Rows, i) || column.AreFarEndsAsElsewhere(l.Src.Table.Rows, i))):
 			ends = append(ends, i)
 		case p.Coloured() && !l.Has(cols, name.FieldColour):
 			cols[i].Field = name.FieldColour
@@ -193,6 +193,9 @@ func bare(l *look) []shape.Column {
 		case signal < 0 && 2*p.Words >= p.Filled && 2*p.States < p.Filled+1:
 			signal = i
 		}
+	}
+	if signal < 0 && pin >= 0 && len(ends) == 1 {
+		signal = l.soleText(cols, pin, ends[0])
 	}
 	switch {
 	case said && len(ends) < 2:
@@ -209,7 +212,7 @@ func bare(l *look) []shape.Column {
 		}
 	case len(ends) == 0 && pin >= 0 && signal > pin && l.Prof[signal].Distinct > 1:
 		cols[pin].Field = name.FieldPin
-	case len(ends) == 1 && !said && pin >= 0 && signal > pin && ends[0] > pin && l.Titled() != "": // "1 | Feed | red | J4-1" of a plug
+	case len(ends) == 1 && !said && pin >= 0 && signal > pin && ends[0] > pin && l.Titled() != "": // "1 | INJ1 | red | J4-1" of a plug
 		cols[pin].Field, cols[ends[0]].Field = name.FieldPin, name.FieldTo
 	case len(ends) == 0 && l.Has(cols, name.FieldRun):
 	default:
@@ -226,11 +229,11 @@ func bare(l *look) []shape.Column {
 
 // soleText is the one column that is left of a list of both ends without headings and holds texts, hardly one of them twice: the names of
 // the wires; −1 where there is none, or several.
-func (l *look) soleText(cols []shape.Column) (at int) {
+func (l *look) soleText(cols []shape.Column, but ...int) (at int) {
 	at = -1
 	for i, c := range cols {
 		p := &l.Prof[i]
-		if c.Field != name.FieldKeep || c.Given || p.Filled == 0 {
+		if c.Field != name.FieldKeep || c.Given || p.Filled == 0 || slices.Contains(but, i) {
 			continue
 		}
 		if at >= 0 || 2*p.Filled < len(l.Src.Rows) || 4*p.Distinct < 3*p.Filled || p.Prose > 0 || 2*p.States > p.Filled ||

@@ -75,8 +75,8 @@ func saysUnlessNoted(text string) bool {
 		" ausser wo ", " ausser wenn ", " tranne dove ", " tranne se ", " eccetto dove ", " excepto donde ", " behalve waar ", " utom dar ",
 		" hvis ikke ", " ellei ", " if not said ", " if not told ", " if not marked ", " if not mentioned ", " if not given ",
 		" if not written ",
-		" if nothing else ", " if nothing is ", " where nothing ", " when not ", " apart from where ", " sinon ", " sonst ", " wenn ich nix ",
-		" wenn ich nichts ", " falls ich nichts ",
+		" if nothing else ", " if nothing is ", " where nothing ", " when not ", " apart from where ", " sinon ", " sonst ",
+		" wenn ich nix ", " wenn ich nichts ", " falls ich nichts ",
 		" sofern ich nichts ", " ausser ich ", " si je ne ", " si no digo ", " se non dico ",
 		" als ik niet ", " als ik niets ", " om jag inte ", " hvis jeg ikke "},
 		func(s string) bool { return strings.Contains(f, s) })

@@ -49,7 +49,8 @@ func isDate(w string) bool {
 func isHour(w string) bool {
 	parts := strings.Split(w, ":")
 	return (len(parts) == 2 || len(parts) == 3) &&
-		!slices.ContainsFunc(parts[1:], func(p string) bool { return len(p) != 2 || !isNumber(p) }) && isNumber(parts[0]) && len(parts[0]) < 3
+		!slices.ContainsFunc(parts[1:], func(p string) bool { return len(p) != 2 || !isNumber(p) }) &&
+		isNumber(parts[0]) && len(parts[0]) < 3
 }
 
 // isDayOfMonth reports whether a word is the number of a day, or a year: "4", "3rd", "2026".

@@ -28,7 +28,7 @@ func TestBehindStamp(t *testing.T) {
 func TestWireOf(t *testing.T) {
 	for text, want := range map[string][6]string{
 		"New wire: lift pump, from DB1 terminal 4 to LP1 pin 1, 2.5 mm2, red.": {"DB1:4", "LP1:1", "red", "2.5 mm2", "lift pump", ""},
-		"dash plug pin 2 to relay box pin 86. white 20awg. thats the fan":      {"dash plug:2", "relay box:86", "white", "20awg", "fan", ""},
+		"dash plug pin 2 to relay pin 86. white 20awg. thats the fan":          {"dash plug:2", "relay:86", "white", "20awg", "fan", ""},
 		"Horn: ran X1 pin 3 to P2 pin 4, blue, two clips":                      {"X1:3", "P2:4", "blue", "", "Horn", "two clips"},
 		"is it X1 pin 3 to P2 pin 4, red?":                                     {},
 		"went from town to harbour, red sky":                                   {},
