@@ -51,11 +51,14 @@ func (w *wire) take(p string) {
 	}
 	if w.from == "" {
 		bare := p
+		var said []string
 		for first, rest, ok := strings.Cut(bare, " "); ok && (announces(first) || isFrom(first)); first, rest, ok = strings.Cut(bare, " ") {
-			bare = rest
+			if bare = rest; !isFrom(first) {
+				said = append(said, first)
+			}
 		}
 		if runline.IsPlain(bare) {
-			w.aside = value.JoinNonEmpty(" ", w.aside, strings.TrimSpace(strings.TrimSuffix(p, bare)))
+			w.aside = value.JoinNonEmpty(" ", w.aside, strings.Join(said, " "))
 			from, to, rest := runline.Part(bare)
 			w.from, w.to = asEnd(from), asEnd(to)
 			for k, into := range []*string{&w.colour, &w.size, &w.note, &w.signal} {

@@ -2,8 +2,10 @@ package stamped
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
+	"contralay/model/wirelist/penned"
 	"contralay/model/wirelist/point"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
@@ -44,10 +46,23 @@ func Rows(h shape.Headings, t *table.Table) (rows []table.Row, later map[int][]i
 			mend(wires, i, says, r.Line)
 		}
 	}
-	if stamps < least || 2*stamps < len(t.Rows) || len(wires) < 2 {
+	if stamps < least || 2*stamps < len(t.Rows) || len(wires) < 2 || slices.ContainsFunc(t.Rows, h.IsHead) ||
+		slices.ContainsFunc(t.Rows, hasColumnOfStamps) {
 		return t.Rows, nil
 	}
 	return spread(t, texts, wires)
+}
+
+// hasColumnOfStamps reports whether a row is of a table with a column for the day and others behind it: "2026-03-04 | W1 | X1 to X2 | 2.5".
+func hasColumnOfStamps(r table.Row) bool {
+	if len(r.Cells) < 3 {
+		return false
+	}
+	if _, chat := penned.Message(lineOf(r.Cells)); chat {
+		return false // "03.05.21, 08:12 - Ana: P1 pin 1 to K2 pin 30, red"
+	}
+	says, ok := behindStamp(r.Cells[0] + " x")
+	return ok && says == "x"
 }
 
 // spread puts the cells of the wires in the place of their rows, below headings; a line that is taken for one of them is no row.
