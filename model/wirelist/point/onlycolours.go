@@ -19,8 +19,8 @@ import (
 //	- 5: empty
 
 const (
-	leastColours = 4   // cavities that say so together (no source)
-	mostColours  = 200 // that are looked at (no source)
+	leastColours = 4  // cavities that say so together (no source)
+	mostColours  = 40 // that are looked at (no source)
 )
 
 // OnlyColours reports whether all cavities that a sheet tells, a point each, have the colour of a wire and nothing else, or are free. Red,
