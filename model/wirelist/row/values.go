@@ -207,8 +207,8 @@ func (v *valueReader) colour() {
 		if c.Shaded() {
 			v.keep("shade that no code has", "colour", whole, col)
 		}
-	case stripe == "" && name.StateOf(cell) != name.Used && !value.IsNotApplicable(cell):
-		// A status stands where a colour belongs: stateOf of the row reads it.
+	case stripe == "" && (name.StateOf(cell) > name.Blank || name.StateOf(cell) == name.Blank && !value.IsNotApplicable(cell) &&
+		!joinsTwo(b, v.cells)): // a status stands where a colour belongs: stateOf of the row reads it
 	default:
 		v.keep(wrongColumn(v.im, "colour", cell, b), "colour", whole, col)
 	}
