@@ -12,6 +12,9 @@ import (
 // "TP1", "twisted pair 1", "pair A", "TP2 shielded", "TP1; 40 turns/m". The number is no size; called is "" where the remark is none, and
 // where its number can be a gauge, "pair 22", or the wire that this one goes with, "twisted 3".
 func Marked(remark string) (called string, kind value.Gauge, rest string) {
+	if !mayMark(remark) {
+		return "", kind, "" // most remarks
+	}
 	pieces := strings.FieldsFunc(remark, func(r rune) bool { return r == ',' || r == ';' })
 	for i, piece := range pieces {
 		if called, kind = markOf(strings.TrimSpace(piece)); called != "" {
@@ -20,6 +23,20 @@ func Marked(remark string) (called string, kind value.Gauge, rest string) {
 		}
 	}
 	return "", value.Gauge{}, ""
+}
+
+// mayMark reports whether a remark has a digit, or a capital that stands alone, as the name of a pair has.
+func mayMark(remark string) bool {
+	for i := 0; i < len(remark); i++ {
+		c := remark[i]
+		if c >= '0' && c <= '9' {
+			return true
+		}
+		if c >= 'A' && c <= 'Z' && (i == 0 || !value.IsLetter(remark[i-1])) && (i+1 == len(remark) || !value.IsLetter(remark[i+1])) {
+			return true
+		}
+	}
+	return false
 }
 
 // markOf is Marked of a text without commas.

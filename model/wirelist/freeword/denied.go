@@ -56,13 +56,29 @@ var (
 	notYet = setOf("yet noch encore aun ancora nog jeszcze ainda annu endnu enda")
 )
 
+// leadsDenial are the words that such a phrase begins with, longestDenial is how long one is, in bytes (no source).
+var leadsDenial = func() map[string]bool {
+	all := map[string]bool{}
+	for _, of := range []map[string]bool{denials, meantime, notYet, cavityToo} {
+		for w := range of {
+			all[w] = true
+		}
+	}
+	return all
+}()
+
+const longestDenial = 90
+
 // cavityToo are words for a cavity beside those of pinword, and words that point to one.
 var cavityToo = setOf("contact contacts position positions way ways slot hole this the is are contatto")
 
 // isDenied reports whether a folded text denies that a cavity has a use or a connection.
 func isDenied(folded string) bool {
 	first, rest, more := strings.Cut(folded, " ")
-	if more && meantime[first] && IsBlank(rest) {
+	if !more || len(folded) > longestDenial || !leadsDenial[first] && !pinword.Is(first) {
+		return false // most texts
+	}
+	if meantime[first] && IsBlank(rest) {
 		return true // "currently unused"
 	}
 	planned, used, connected := deniedIn(folded)

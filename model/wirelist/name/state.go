@@ -27,8 +27,6 @@ func StateOf(cell string) State {
 	return stateOf(cell, bareWord(cell))
 }
 
-var phraseSigns = strings.NewReplacer(" - ", ";", " / ", ";", ". ", ";") // parts of a text that says several things
-
 // stateOf is StateOf of a cell whose bare word is known.
 func stateOf(cell, f string) State {
 	if s := stateOfWord(cell, f); s != Used {
@@ -37,7 +35,9 @@ func stateOf(cell, f string) State {
 	if isKeptFor(f) || saysReserved(cell) {
 		return Reserved
 	}
-	f = phraseSigns.Replace(f)
+	if strings.IndexByte(f, ' ') >= 0 {
+		f = strings.ReplaceAll(strings.ReplaceAll(strings.ReplaceAll(f, " - ", ";"), " / ", ";"), ". ", ";")
+	}
 	if strings.IndexFunc(f, partsPhrases) < 0 {
 		return Used
 	}
