@@ -65,7 +65,7 @@ func otherHead(w string) bool {
 // IsGeneric reports whether a title says what kind of table follows, and not of which connector: "Pins",
 // "Pinout", "Wiring table".
 func IsGeneric(title string) bool {
-	all := Words(table.Fold(title))
+	all := Words(strings.TrimSuffix(table.Fold(title), " by plug")) // "pinouts by plug"
 	if n := len(all); n > 1 && (all[n-1] == "notes" || all[n-1] == "remarks") {
 		return true // "Interface notes" are of the paper
 	}

@@ -6,6 +6,7 @@ import (
 	"contralay/model/wirelist/freesaid"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/point"
+	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
 
@@ -23,11 +24,13 @@ func cutToLine(text string) (from, to string) {
 		}
 	}
 	if at < 0 {
+		at, word = betweenFarWords(text)
+	}
+	if at < 0 {
 		return "", ""
 	}
 	from, to = strings.TrimSpace(text[:at]), strings.TrimSpace(text[at+len(word):])
-	if lead, rest, ok := strings.Cut(from, " "); ok && (strings.EqualFold(lead, "from") || strings.EqualFold(lead, "von") ||
-		strings.EqualFold(lead, "de") || strings.EqualFold(lead, "da") || strings.EqualFold(lead, "van")) {
+	if lead, rest, ok := strings.Cut(from, " "); ok && farWords(table.Fold(lead)) != nil {
 		from = rest
 	}
 	far, values := point.ValuesBehind(to)
@@ -42,7 +45,8 @@ func cutToLine(text string) (from, to string) {
 			}
 		}
 	}
-	if len(strings.Fields(from)) > most || len(strings.Fields(far)) > most || strings.ContainsAny(from, ",;") || len(values) == 0 &&
+	bare := from[strings.LastIndex(from, ": ")+1:] // without what the wire is called
+	if len(strings.Fields(bare)) > most || len(strings.Fields(far)) > most || strings.ContainsAny(from, ",;") || len(values) == 0 &&
 		!(IsPlainEnd(from) || name.IsEnd(from)) {
 		return "", ""
 	}
@@ -50,4 +54,33 @@ func cutToLine(text string) (from, to string) {
 		return "", "" // "helm box pins 8 to 12 nothing in them"
 	}
 	return from, to
+}
+
+// betweenFarWords is where the word for where a wire goes stands in a line that begins with the one for where it comes from, in languages
+// in which that word alone means too much: "da ECU 5 a sensore 1, bianco", "signal: de C1 à C2, rouge"; at is
+// −1 where there is none, or two.
+func betweenFarWords(text string) (at int, word string) {
+	at = -1
+	begins := strings.Index(text, ": ") + 2 // behind what the wire is called
+	if begins < 2 {
+		begins = 0
+	}
+	lead, _, _ := strings.Cut(text[begins:], " ")
+	head, _, _ := strings.Cut(text, ", ")
+	for _, w := range farWords(table.Fold(lead)) {
+		for i := begins + len(lead); i < len(head); i++ {
+			end := i + 1
+			for end < len(head) && head[end] != ' ' {
+				end++
+			}
+			if head[i] != ' ' || end >= len(head) || table.Fold(head[i+1:end]) != w {
+				continue
+			}
+			if at >= 0 {
+				return -1, ""
+			}
+			at, word = i, head[i:end+1]
+		}
+	}
+	return at, word
 }

@@ -8,6 +8,7 @@ import (
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
+	"contralay/model/wirelist/words"
 )
 
 // Settle gives every column its use, once the rows show what stands in them and the sides are
@@ -42,7 +43,7 @@ func (h Headings) cablesAsWires(b *Block) {
 	}
 	for i := range b.Cols {
 		c := &b.Cols[i]
-		if f := strings.Join(name.Words(table.Fold(c.Head)), " "); c.Field != name.FieldCable || f != "cable" && f != "kabel" ||
+		if f := strings.Join(name.Words(table.Fold(c.Head)), " "); c.Field != name.FieldCable || !words.NumbersCables(f) ||
 			h.Given(c.Head, i) {
 			continue
 		}

@@ -38,6 +38,7 @@ var vocabulary = sync.OnceValue(func() map[string]name.Meaning {
 	add(name.FieldNumber, "", "sr no", "sl no", "s no", "serial", "serial no", "lopnr", "lopnummer", "lopenr", "lopenummer", "lobenr",
 		"lobenummer", "volgnummer", "nr crt", "r br", "rb", "zap st", "jarj nro", "№", "№ п п")
 	add(name.FieldNumber, "fr", "numero", "nº", "n°")
+	add(name.FieldFrom, "", "this end", "near end")
 	add(name.FieldFrom, "", "from", "source", "src", "start", "origin", "end a", "end 1", "side a", "a side", "a end", "from connector",
 		"from device",
 		"source connector",
@@ -95,7 +96,7 @@ var vocabulary = sync.OnceValue(func() map[string]name.Meaning {
 		"wired to", "runs to", "goes into", "geht an", "geht nach", "fuhrt zu", "fuhrt nach",
 		"end location",
 		"leads to", "to where", "finish", "finish point", "end", "wire to", "cable to",
-		"leitung zu", "kabel zu", "other end", "far end", "opposite end", "mates with", "peer", "and",
+		"leitung zu", "kabel zu", "other end", "far end", "that end", "opposite end", "mates with", "peer", "and",
 		"gegenstelle", "gegenseite", "verbunden mit",
 		"feeds", "supplies", "powers", "speist", "versorgt", "alimente", "alimenta", "matar", "voedt", "zasila",
 		"geht zu", "wohin", "relie a", "connecte a", "conectado a", "va a", "collegato a")
