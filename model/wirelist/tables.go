@@ -77,7 +77,7 @@ func Tables(tables []table.Table, recipe *name.Recipe) (all []Found) {
 
 // tablesIn are the tables of one sheet, and the rows that belong to none.
 func tablesIn(h shape.Headings, recipe *name.Recipe, t *table.Table) (all []Found, over []table.Row) {
-	plain := signoff.WithoutTakenOut(signoff.WithoutQuoted(signoff.WithoutStruckRows(*t)))
+	plain := signoff.WithoutTakenOut(signoff.WithoutQuoted(signoff.WithoutSignature(signoff.WithoutStruckRows(*t))))
 	blocks, over := block.Find(h, plain)
 	loose := len(blocks) == 0 && len(over) > 0
 	if loose {
