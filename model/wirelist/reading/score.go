@@ -20,6 +20,7 @@ func (l *look) finish(called string, cols []shape.Column) (Reading, bool) {
 	l.endsBelow(cols)
 	bothends.OwnPins(cols, l.Prof)
 	bothends.FullSide(cols, l.Prof, l.Src.Rows)
+	bothends.WallColumn(cols, l.Prof, slices.Concat(l.Src.Titles, l.Src.Head[:max(len(l.Src.Head)-1, 0)]))
 	b := l.Block(cols)
 	l.Heads.Settle(b)
 	l.inCells(b)

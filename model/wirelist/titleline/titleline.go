@@ -47,6 +47,9 @@ func SaysHarness(text string) bool {
 // IsPlug reports whether a folded word is one for a connector, or for one in a wall.
 func IsPlug(w string) bool { return plugword.Is(w) || isPlug[w] || isWall[w] }
 
+// IsWall reports whether a folded word is for a connector in a wall, "bulkhead".
+func IsWall(w string) bool { return isWall[w] }
+
 // more reports whether some of these words says which connector it is.
 func more(words []string) bool {
 	for _, w := range words {
