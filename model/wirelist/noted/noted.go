@@ -17,6 +17,7 @@ func Rows(h shape.Headings, t *table.Table) (rows, left []table.Row) {
 	n := notes{rows: t.Rows}
 	left = n.sketches(h)
 	n.gapped()
+	n.labelled()
 	n.boxes()
 	n.struck()
 	n.heads()

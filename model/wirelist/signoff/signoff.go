@@ -6,6 +6,7 @@ import (
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/prose"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/titleline"
 	"contralay/model/wirelist/value"
 )
 
@@ -21,7 +22,7 @@ func Is(r table.Row) bool {
 		return false // most rows
 	}
 	f := table.Fold(first)
-	if isPageMark(f) || r.Line < 9 && prose.IsMailHead(first) && !holdsEnd(r) || n < 3 && isLegend(r, f) || tellsSigns(r, f) ||
+	if titleline.IsPageMark(f) || r.Line < 9 && prose.IsMailHead(first) && !holdsEnd(r) || n < 3 && isLegend(r, f) || tellsSigns(r, f) ||
 		eachSigns(r) || saysWork(r, n, f) {
 		return true
 	}
@@ -138,28 +139,6 @@ func behind(r table.Row, first string) string {
 func isDay(s string) bool {
 	parts := strings.FieldsFunc(s, func(r rune) bool { return strings.ContainsRune("/.- ,", r) })
 	return len(parts) == 3 && strings.Trim(parts[0], "0123456789") == "" && strings.Trim(parts[2], "0123456789") == ""
-}
-
-// isPageMark reports whether a text says which page it is: "Page 2", "Sheet 1 of 3", "Blatt
-// 2/3", "continued".
-func isPageMark(folded string) bool {
-	word, rest, _ := name.CutWord(strings.Trim(folded, " .:()-*"))
-	switch word {
-	case "page", "sheet", "blatt", "seite", "feuille", "hoja", "pagina", "foglio", "folio":
-		some := false
-		for _, w := range strings.FieldsFunc(rest, func(r rune) bool { return strings.ContainsRune(" /.:-", r) }) {
-			switch {
-			case strings.Trim(w, "0123456789") == "":
-				some = true
-			case w != "of" && w != "von" && w != "de" && w != "sur" && w != "di":
-				return false
-			}
-		}
-		return some
-	case "continued", "cont", "contd", "fortsetzung", "suite", "continuacion", "segue":
-		return len(rest) <= 2 || strings.HasPrefix(rest, " from") || strings.HasPrefix(rest, " on")
-	}
-	return false
 }
 
 // IsRevisionHead reports whether a row is the headings of a table of changes: a revision and a

@@ -15,8 +15,8 @@ import (
 //	ring dave re crimps      Sat. Rain again.                 all awg
 //	All white, grounds black
 func IsRemark(text string) bool {
-	if strings.Contains(text, "....") {
-		return true // "Protection .......... IP67"
+	if strings.Contains(text, "....") || IsPageMark(table.Fold(text)) {
+		return true // "Protection .......... IP67", "Blatt 7 von 12"
 	}
 	w := fieldsOf(text)
 	if len(w) == 0 || Names(text) || Piece(text) != "" || slices.ContainsFunc(w, isDesignator) {
