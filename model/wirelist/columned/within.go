@@ -136,8 +136,18 @@ func isBelow(h, c Field) bool {
 	return c.From == h.From || c.To == h.To || h.From <= c.From && c.To <= h.To
 }
 
-// isHeadWord reports whether a text could be the heading of a column: it has no figure, and is short.
+// isHeadWord reports whether a text could be the heading of a column: it is short, and has no figure but that of a plug before a word for
+// its cavities, "J1 pin".
 func isHeadWord(text string) bool {
 	const longest = 24 // bytes (no source)
-	return len(text) <= longest && !strings.ContainsAny(text, "0123456789:=")
+	if len(text) > longest || strings.ContainsAny(text, ":=") {
+		return false
+	}
+	if plug, last, ok := strings.Cut(text, " "); ok && len(plug) < 5 {
+		switch strings.ToLower(last) {
+		case "pin", "pins", "way", "ways", "cavity", "contact", "terminal", "pol", "klemme", "kontakt", "broche", "borne", "pino", "polo":
+			return true
+		}
+	}
+	return !strings.ContainsAny(text, "0123456789")
 }
