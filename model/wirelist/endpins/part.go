@@ -5,6 +5,7 @@ import "contralay/model/wirelist/draft"
 // Part parts such ends of all that was read.
 func Part(im *draft.Importer) {
 	partDashed(im)
+	partCommas(im)
 	partInAndOut(im)
 	partSpaced(im)
 	partSigned(im)

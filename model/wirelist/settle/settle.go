@@ -76,6 +76,7 @@ func (l *Look) settle() {
 	ends.plugNumbers()
 	l.plugs()
 	bothends.Termination(l.Cols, l.Prof)
+	bothends.CommaEnds(l.Cols, l.Prof, l.Src.Rows)
 	l.farDevice()
 	l.deviceOfPins()
 	ends.deviceOfStrips()
