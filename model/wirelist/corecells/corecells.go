@@ -205,17 +205,7 @@ type parter struct {
 }
 
 func (p parter) part(head table.Row, rows []table.Row) (newHead table.Row, out []table.Row) {
-	wide := len(head.Cells)
-	for _, r := range rows {
-		wide = max(wide, len(r.Cells))
-	}
-	fill := func(cells []string) []string {
-		cells = slices.Clone(cells)
-		for len(cells) < wide {
-			cells = append(cells, "")
-		}
-		return cells
-	}
+	fill := Filler(head, rows)
 	newHead, out = head, slices.Clone(rows)
 	newHead.Cells = append(fill(head.Cells), "Cable", "Colour", "Size")
 	for k, c := range p.cells {
@@ -229,7 +219,7 @@ func (p parter) part(head table.Row, rows []table.Row) (newHead table.Row, out [
 		}
 		cells := append(fill(rows[k].Cells), c.cable, c.colour, c.size)
 		if cells[p.at] = ""; p.numbered {
-			cells[p.at], cells[wide] = c.cable, ""
+			cells[p.at], cells[len(cells)-3] = c.cable, "" // the column of cables
 		}
 		out[k].Cells = cells
 	}

@@ -45,10 +45,25 @@ func partCommas(im *draft.Importer) {
 			continue
 		}
 		first := s.ends[0].Text
+		places := map[string]map[string]bool{}
 		for _, e := range s.ends {
 			e.Text, e.Pin = cutComma(e.Text)
+			k := name.Key(e.Text)
+			if places[k] == nil {
+				places[k] = map[string]bool{}
+			}
+			places[k][e.Pin] = true
 		}
-		im.Say(report.Note, "a cavity behind its device", s.items[0].Place, first, "what stands behind the comma is taken for the cavity")
+		const rule, did = "a cavity behind its device", "what stands behind the comma is taken for the cavity"
+		sure := false // devices are counted from 1, and none is left out
+		for of, pins := range places {
+			sure = sure || weightOf(of, pins) > 0
+		}
+		if sure {
+			im.Say(report.Note, rule, s.items[0].Place, first, did)
+		} else {
+			im.SayOf(s.items, rule, first, did+"; leave the comma out if it is the number of a device")
+		}
 	}
 }
 

@@ -10,6 +10,7 @@ import (
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/toldpairs"
 	"contralay/model/wirelist/value"
 )
 
@@ -100,7 +101,7 @@ func byColumn(im *draft.Importer, in map[*draft.Item]int) {
 		for _, it := range of[text] {
 			g.Shielded, g.Twisted = g.Shielded || it.Kind.Shielded, g.Twisted || it.Kind.Twisted
 		}
-		for _, side := range sidesOf(im, of[text], text) {
+		for _, side := range toldpairs.Apart(im, sidesOf(im, of[text], text), text) {
 			im.Group(side, g, text, in)
 		}
 		for _, it := range of[text] {

@@ -48,12 +48,14 @@ func (n *notes) units() {
 // lines or more; numbers that are all 12 or 24 are as likely volts, and beside a cross section they may be one.
 func (n *notes) commas() {
 	made, gauges, other := map[int]string{}, 0, false
+	sizes := map[string]bool{}
 	n.texts(func(i int, text string) bool {
 		pieces := strings.Split(text, ", ")
 		for k, p := range pieces {
 			if colour, size, ok := point.BareBoth(strings.TrimSpace(p)); ok && k > 0 {
 				pieces[k] = size + " AWG " + colour
 				made[i] = strings.Join(pieces, ", ")
+				sizes[size] = true
 				if size != "12" && size != "24" {
 					gauges++
 				}
@@ -63,7 +65,8 @@ func (n *notes) commas() {
 		other = other || strings.Contains(low, "mm2") || strings.Contains(low, "mm²")
 		return true
 	})
-	if len(made) < 2 || gauges == 0 || other {
+	const most = 3 // sizes that all differ; more count something else (no source)
+	if len(made) < 2 || gauges == 0 || other || len(sizes) == len(made) && len(sizes) > most {
 		return
 	}
 	for i, text := range made {

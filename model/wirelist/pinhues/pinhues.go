@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/corecells"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
@@ -68,17 +69,7 @@ func haveColours(rows []table.Row, i int, lang string) bool {
 
 // part makes the new column.
 func part(head table.Row, rows []table.Row, at int, lang string) (newHead table.Row, out []table.Row) {
-	wide := len(head.Cells)
-	for _, r := range rows {
-		wide = max(wide, len(r.Cells))
-	}
-	fill := func(cells []string) []string {
-		cells = slices.Clone(cells)
-		for len(cells) < wide {
-			cells = append(cells, "")
-		}
-		return cells
-	}
+	fill := corecells.Filler(head, rows)
 	newHead, out = head, slices.Clone(rows)
 	newHead.Cells = append(fill(head.Cells), "Colour")
 	for k, r := range rows {

@@ -75,7 +75,8 @@ func BareBoth(text string) (colour, size string, ok bool) {
 	return BareValues(text)
 }
 
-// IsBareGauge reports whether a word is an even number of two digits that wire is made in, as stands behind a colour without its unit.
+// IsBareGauge reports whether a word is an even number of two digits that wire is made in, as stands beside a colour without its unit:
+// 10 to 30 (no source).
 func IsBareGauge(w string) bool { return len(w) == 2 && w >= "10" && w <= "30" && (w[1]-'0')%2 == 0 }
 
 // AreLetters reports whether a text is the letters of a colour as on old British vehicles, and no colour otherwise.

@@ -2,12 +2,14 @@ package runon
 
 import (
 	"slices"
+	"strings"
 
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/titleline"
 	"contralay/model/wirelist/value"
 )
 
@@ -36,12 +38,26 @@ func ConnectorRows(im *draft.Importer, b *shape.Block, here func(int) table.Plac
 		r := b.Rows[k]
 		return i < len(r.Cells) && r.Cells[i] == "" && !value.IsNothing(b.Cell(r.Cells, pins))
 	}
+	// A remark stands alone too: it names no connector where one is named already and the cavities go on below it.
+	names := func(k int, seen map[string]bool) bool {
+		text := b.Rows[k].Cells[i]
+		return name.SaysConnector(text) || name.IsDesignator(strings.Fields(text)[0]) || seen[b.Cell(b.Rows[k+1].Cells, pins)] ||
+			len(seen) == 0 && !titleline.IsSentence(text)
+	}
 	var out []table.Row
-	heading := "" // of the rows below
+	heading := ""             // of the rows below
+	seen := map[string]bool{} // cavities since the last connector
 	found := false
 	for k, r := range b.Rows {
+		if pin := b.Cell(r.Cells, pins); pin != "" {
+			if i < len(r.Cells) && r.Cells[i] != "" {
+				clear(seen)
+			}
+			seen[pin] = true
+		}
 		switch {
-		case alone(k) && k+1 < len(b.Rows) && below(k+1):
+		case alone(k) && k+1 < len(b.Rows) && below(k+1) && names(k, seen):
+			clear(seen)
 			heading, found = r.Cells[i], true
 			im.Say(report.Note, "heading between the rows", here(r.Line), heading, "taken as the connector of the rows below it")
 			continue
