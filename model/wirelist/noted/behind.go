@@ -101,7 +101,7 @@ func valuesLast(text string) (end, values, aside string) {
 // bareGauge is where a colour and a gauge without unit stand behind the far end in some words, a remark of a few words behind them; 0
 // where they do not.
 func bareGauge(words []string) int {
-	const mostRemark = 5
+	const mostRemark = 5 // words (no source)
 	for k := 1; k+1 < len(words); k++ {
 		if _, _, ok := point.BareValues(words[k] + " " + words[k+1]); ok && (k+2 == len(words) || len(words[k+2]) > 2) {
 			if len(words)-k-2 > mostRemark {

@@ -141,6 +141,8 @@ func listRow(in *importing, f *wirelist.Found, r table.Row, l layout, headed, ab
 		becomes = "headings"
 	case above && becomes == "":
 		becomes = "above the table"
+	case becomes == "" && slices.ContainsFunc(said, func(f report.Finding) bool { return f.Rule == "heading between the rows" }):
+		becomes = "a heading"
 	case becomes == "":
 		becomes = "no wire"
 	}

@@ -350,3 +350,14 @@ func TestTablesBesideOneAnother(t *testing.T) {
 		benchtest.Press(m, "esc")
 	}
 }
+
+// A row that names the connector of the rows below it is shown as a heading, and not as a row that became nothing.
+func TestConnectorInARowOfItsOwn(t *testing.T) {
+	m := listed(t, "tug.csv", "Connector,Pin,Signal,Colour\nX1,,,\n,1,Feed,red\n,2,,black\n,3,not used,\n")
+	openTable(t, m, 0)
+	for of, want := range map[string]string{"row 2": "a heading", "row 3": "X1:1", "row 5": "no wire"} {
+		if r := row(t, m, of).Line(); !strings.Contains(r, want) {
+			t.Errorf("%s: %q does not say %q", of, r, want)
+		}
+	}
+}
