@@ -49,7 +49,8 @@ func Say(im *draft.Importer, b *shape.Block, i int) bool {
 		im.Say(report.Note, "below the table", place, shape.RowText(r.Cells), "left out")
 	case sayCounted(im, b, i):
 	case saysRemark(b, i):
-		im.Say(report.Warn, "a row below the wires that tells none", place, shape.RowText(r.Cells), "left out: it has no end as the wires have")
+		im.Say(report.Warn, "a row below the wires that tells none", place, shape.RowText(r.Cells),
+			"left out: it has no end as the wires have")
 	default:
 		return false
 	}
