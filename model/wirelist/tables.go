@@ -129,7 +129,8 @@ func tablesIn(h shape.Headings, recipe *name.Recipe, t *table.Table) (all []Foun
 	}
 	rows, ok := pieces.Rows(h, t, unread(all, over))
 	if !ok {
-		rows, ok = pieces.InPlaceOf(h, t, headless(t, all))
+		taken, colourless := headless(t, all)
+		rows, ok = pieces.InPlaceOf(h, t, taken, colourless)
 	}
 	if ok {
 		parted := *t
@@ -145,25 +146,28 @@ func (f *Found) pieced() bool {
 	return len(b.Head) == 1 && len(b.Rows) > 0 && pieces.IsHead(b.Head[0]) && b.Head[0].Line == b.Rows[0].Line
 }
 
-// headless are the rows, as the sheet has them, of tables that are read without headings and of which nothing is said.
-func headless(t *table.Table, all []Found) (rows []table.Row) {
+// headless are the rows, as the sheet has them, of tables that are read without headings and of which nothing is said. colourless: no
+// colour is read in them.
+func headless(t *table.Table, all []Found) (rows []table.Row, colourless bool) {
 	of := map[int]bool{}
+	colourless = true
 	for i := range all {
 		if f := &all[i]; f.Wires() && len(f.Block.Head) == 0 && !f.Block.Told && f.Said.Nothing() {
+			colourless = colourless && !f.Reading().Block.Has(name.FieldColour)
 			for _, r := range f.Block.Rows {
 				of[r.Line] = true
 			}
 		}
 	}
 	if len(of) == 0 {
-		return nil
+		return nil, false
 	}
 	for _, r := range t.Rows {
 		if of[r.Line] {
 			rows = append(rows, r)
 		}
 	}
-	return rows
+	return rows, colourless
 }
 
 // unread are the rows of a sheet that no table of wires takes in: those of no table, and all of the others where no table is one;

@@ -29,3 +29,39 @@ func pinned(w []string) (end string, rest []string) {
 
 // isCavity reports whether a word can be a cavity, or a pole.
 func isCavity(w string) bool { return name.IsCavity(w) || w == "+" || w == "-" }
+
+// pinFront is the cavity that a line begins with, with a sign or a word beside it that says so, "1:", "B -", "12)", "pin 3 -", and the
+// rest of the line; "" where it begins with none.
+func pinFront(text string) (pin, rest string) {
+	text = strings.TrimSpace(strings.TrimLeft(strings.TrimSpace(text), "-*•· "))
+	front, rest, _ := strings.Cut(text, " ")
+	if name.IsPinWord(table.Fold(front)) {
+		front, rest, _ = strings.Cut(strings.TrimSpace(rest), " ")
+		if pin = strings.TrimRight(front, ":.),;"); !name.IsCavity(pin) || pinWord(rest) {
+			return "", text
+		}
+		return pin, strings.TrimLeft(rest, "-–—: ")
+	}
+	if pin = strings.TrimRight(front, ":.)"); !name.IsCavity(pin) {
+		return "", text
+	}
+	behind := strings.TrimLeft(rest, " ")
+	signed := pin != front || strings.HasPrefix(behind, "- ") || strings.HasPrefix(behind, "– ") || strings.HasPrefix(behind, "— ") ||
+		strings.HasPrefix(behind, ": ") || strings.HasPrefix(behind, "= ")
+	if !signed {
+		return "", text
+	}
+	return pin, strings.TrimLeft(behind, "-–—:= ")
+}
+
+// pinWord reports whether a text begins with a word that joins a cavity to its device, "of the radio".
+func pinWord(rest string) bool {
+	first, _, _ := strings.Cut(rest, " ")
+	return name.JoinsDevice(table.Fold(first))
+}
+
+// isPlace reports whether a text is short enough for the name of a place, and no state and no remark.
+func isPlace(text string) bool {
+	const most = 4 // words (no source)
+	return len(strings.Fields(text)) <= most && !isRemark(text) && name.StateOf(text) == name.Used
+}

@@ -10,16 +10,35 @@ import (
 
 // line is what one line says; "" where it does not say it.
 type line struct {
-	ends                 []string // one or two
+	pin                  string   // the cavity that it begins with; its connector stands above
+	ends                 []string // one or two; where it begins with a cavity, none or the far one
 	colour, size, signal string
 	bare                 string // a number without a unit that may be the size
 	code                 string // letters that stand alone and may be a short form of the colour
 	notes                []string
-	pins                 int // how many ends name a cavity with a word for it, or with a colon
+	asides               []string // what stands in brackets and is no value
+	pins                 int      // how many ends name a cavity with a word for it, or with a colon
 }
 
-// sure reports whether a line says what wire it is, or names a cavity beyond doubt.
-func (l *line) sure() bool { return l.colour != "" || l.size != "" || l.pins > 0 }
+// sure reports whether a line says what wire it is, or names a cavity beyond doubt. Behind a bare cavity a colour alone may be the name
+// of a signal or what a lamp shows.
+func (l *line) sure() bool {
+	if l.pin != "" {
+		return l.free() || l.values()
+	}
+	return l.free() || l.colour != "" || l.size != "" || l.pins > 0
+}
+
+// values reports whether a line says a colour or a size, and something more of the wire.
+func (l *line) values() bool {
+	n := len(nonEmpty([]string{l.colour, l.size, l.bare, l.signal})) + len(l.ends)
+	return n > 1 && (l.colour != "" || l.size != "")
+}
+
+// free reports whether a line says that its cavity has no wire.
+func (l *line) free() bool {
+	return (l.pin != "" || l.pins == 1) && len(l.ends) < 2 && l.colour == "" && name.StateOf(l.signal) != name.Used
+}
 
 // reader reads lines; key is what short forms of colours mean, lang whose short forms count besides.
 type reader struct {
@@ -32,11 +51,12 @@ const mostText = 5
 
 // line reads a line; ok is false where some piece of it is not understood.
 func (r reader) line(text string) (*line, bool) {
+	l := &line{}
+	l.pin, text = pinFront(text)
 	all, ok := cut(text)
 	if !ok || len(all) == 0 {
 		return nil, false
 	}
-	l := &line{}
 	for i, p := range all {
 		if p.aside {
 			l.aside(r, p.text)
@@ -64,11 +84,11 @@ func (r reader) line(text string) (*line, bool) {
 			end, rest = strings.Join(w, " "), nil
 		}
 		if end != "" {
-			if len(l.ends) == 2 {
+			if len(l.ends) == 2 || l.pin != "" && len(l.ends) == 1 {
 				return nil, false
 			}
 			l.ends = append(l.ends, end)
-			if p.to && len(l.ends) == 1 {
+			if p.to && len(l.ends) == 1 && l.pin == "" {
 				return nil, false // it goes there, and nothing says from where
 			}
 		}
@@ -90,9 +110,11 @@ func (r reader) line(text string) (*line, bool) {
 			l.called(strings.Join(rest, " "))
 		}
 	}
-	free := l.pins == 1 && name.StateOf(l.signal) != name.Used
-	ok = len(l.ends) == 2 || l.pins == 1 && (l.colour != "" || l.size != "" || l.bare != "" || free)
-	return l, ok && len(l.ends) > 0
+	values := l.colour != "" || l.size != "" || l.bare != ""
+	if l.pin != "" {
+		return l, values || l.free() || len(l.ends) == 1 || l.signal != ""
+	}
+	return l, len(l.ends) == 2 || l.pins == 1 && (values || l.free())
 }
 
 // another is the second end of a place that is told as two, "inj 1 pin 2 and inj 2 pin 2".
@@ -141,7 +163,7 @@ func (l *line) aside(r reader, text string) {
 		}
 	}
 	if len(rest) > 0 {
-		l.notes = append(l.notes, strings.Join(rest, ", "))
+		l.asides = append(l.asides, strings.Join(rest, ", "))
 	}
 }
 

@@ -15,6 +15,12 @@ var heads = map[string][]string{
 	"de": {"Von", "Nach", "Farbe", "Querschnitt", "Signal", "Bemerkung"},
 }
 
+// pinHeads are those of lines that begin with a cavity.
+var pinHeads = map[string][]string{
+	"":   {"Pin", "To", "Colour", "Size", "Signal", "Note"},
+	"de": {"Pin", "Nach", "Farbe", "Querschnitt", "Signal", "Bemerkung"},
+}
+
 // least is how many lines must tell a wire (no source).
 const least = 3
 
@@ -29,10 +35,17 @@ func Rows(h shape.Headings, t *table.Table, free []table.Row) (rows []table.Row,
 }
 
 // InPlaceOf is Rows of lines that are read otherwise: each of them must tell two ends, and most must be parted in cells, which was a
-// table without headings, or have a number for a size, of which one line alone does not say what it is.
-func InPlaceOf(h shape.Headings, t *table.Table, taken []table.Row) (rows []table.Row, ok bool) {
+// table without headings, or have a number for a size, of which one line alone does not say what it is. Where what was read has no
+// colours, each must begin with a cavity, and most say a colour.
+func InPlaceOf(h shape.Headings, t *table.Table, taken []table.Row, colourless bool) (rows []table.Row, ok bool) {
 	of := of(h, taken)
-	if of.told < least || of.failed > 0 || of.both < of.told || of.both < len(of.of) {
+	if of.told < least || of.failed > 0 {
+		return t.Rows, false
+	}
+	if colourless && of.pins == len(of.of) && 4*(of.coloured+of.free) >= 3*len(of.of) && of.coloured >= least {
+		return of.settled(t), true
+	}
+	if of.both < of.told || of.both < len(of.of) {
 		return t.Rows, false
 	}
 	if n := len(of.of); 2*of.parted < n && 2*of.bare < n {
@@ -57,6 +70,7 @@ func of(h shape.Headings, rows []table.Row) lines {
 func (all lines) settled(t *table.Table) []table.Row {
 	all.settleBare()
 	all.settleCodes()
+	all.settleAsides()
 	return all.spread(t)
 }
 
@@ -69,6 +83,8 @@ type lines struct {
 	both   int // how many tell two ends
 	parted int // how many have several cells
 	bare   int // how many have a number that may be a size
+
+	pins, coloured, free int // how many begin with a cavity, say a colour, say that no wire is there
 }
 
 // mostCells is how many cells a line has that its commas or gaps part; a row of more is one of a table, whose columns are to be named
@@ -94,6 +110,15 @@ func linesOf(h shape.Headings, free []table.Row, lang string) lines {
 			if len(cells) > 1 {
 				all.parted++
 			}
+			if l.pin != "" {
+				all.pins++
+			}
+			if l.colour != "" && l.values() {
+				all.coloured++
+			}
+			if l.free() {
+				all.free++
+			}
 			if l.bare != "" {
 				all.bare++
 			}
@@ -116,16 +141,10 @@ func mayTell(text string) bool {
 // settleBare takes the numbers without a unit beside the colours for sizes, where most lines with a colour have one; else they are
 // kept as remarks.
 func (all lines) settleBare() {
-	coloured := 0
-	for _, l := range all.of {
-		if l.colour != "" {
-			coloured++
-		}
-	}
 	for _, l := range all.of {
 		switch {
 		case l.bare == "":
-		case l.size == "" && 2*all.bare >= coloured:
+		case l.size == "" && 2*all.bare >= all.coloured:
 			l.size = l.bare
 		default:
 			l.notes = append(l.notes, l.bare)
@@ -154,34 +173,53 @@ func (all lines) settleCodes() {
 	}
 }
 
+// settleAsides takes what stands in brackets for the far end, where most lines that begin with a cavity have one word or two of it and
+// tell no far end otherwise; else it is a remark.
+func (all lines) settleAsides() {
+	used, places := 0, 0
+	for _, l := range all.of {
+		if l.pin == "" || l.free() {
+			continue
+		}
+		used++
+		if len(l.asides) == 1 && len(l.ends) == 0 && isPlace(l.asides[0]) {
+			places++
+		}
+	}
+	for _, l := range all.of {
+		if places >= least && 4*places >= 3*used && l.pin != "" && !l.free() && len(l.asides) == 1 && len(l.ends) == 0 && isPlace(l.asides[0]) {
+			l.ends, l.asides = l.asides, nil
+		}
+		l.notes = append(l.notes, l.asides...)
+	}
+}
+
 // spread puts the cells of the lines in the place of their rows, with headings above the first of each run; a line that says a size
 // or a colour and nothing else stays as a heading between them.
 func (all lines) spread(t *table.Table) (rows []table.Row) {
-	headed := false
+	var headed []string
 	for _, r := range t.Rows {
 		l := all.of[r.Line]
 		if l == nil {
 			if r.Level > 0 {
-				headed = false
+				headed = nil
 			} else if g := groupOf(strings.Join(nonEmpty(r.Cells), "\t")); g != "" {
 				r.Cells = []string{g}
 			}
 			rows = append(rows, r)
 			continue
 		}
-		if !headed {
-			rows = append(rows, table.Row{Line: r.Line, Cells: heads[all.lang], First: true, Ruled: t.Marked})
-			headed = true
+		head := heads[all.lang]
+		if l.pin != "" {
+			head = pinHeads[all.lang]
+		}
+		if !slices.Equal(head, headed) {
+			rows = append(rows, table.Row{Line: r.Line, Cells: slices.Clone(head), First: true, Ruled: t.Marked})
+			headed = head
 		}
 		r.First, r.Prose, r.Point, r.Gap, r.Drawn = false, false, false, nil, nil
-		from, to := "", ""
-		if len(l.ends) > 0 {
-			from = l.ends[0]
-		}
-		if len(l.ends) > 1 {
-			to = l.ends[1]
-		}
-		r.Cells = []string{from, to, l.colour, l.size, l.signal, strings.Join(l.notes, "; ")}
+		ends := append(append(nonEmpty([]string{l.pin}), l.ends...), "", "")
+		r.Cells = []string{ends[0], ends[1], l.colour, l.size, l.signal, strings.Join(l.notes, "; ")}
 		rows = append(rows, r)
 	}
 	return rows
@@ -189,7 +227,9 @@ func (all lines) spread(t *table.Table) (rows []table.Row) {
 
 // IsHead reports whether a row is such headings.
 func IsHead(r table.Row) bool {
-	return slices.Equal(r.Cells, heads[""]) || slices.Equal(r.Cells, heads["de"])
+	return slices.ContainsFunc([]map[string][]string{heads, pinHeads}, func(of map[string][]string) bool {
+		return slices.Equal(r.Cells, of[""]) || slices.Equal(r.Cells, of["de"])
+	})
 }
 
 // groupOf is the size of a line that says one of the lines below it and nothing else, "--- 2.5 mm² ---", "1mm2:"; "" of any other.
