@@ -110,7 +110,7 @@ var lists = []string{"comment", "twoscripts", "columned", "hueword", "markup", "
 	"squaremm",
 	"tail", "cableonce", "corecells", "pinhues", "column", "cablelines", "fuseways", "doubt", "cableheads", "pads", "arrow", "point",
 	"runline", "padlines", "alike", "lettered", "jotted", "penned", "stamped", "leaders", "noted", "record", "midarrow", "dotends",
-	"farheads", "grid", "twoside",
+	"farheads", "pieces", "grid", "twoside",
 	"titled", "parted", "plugwires", "block", "bothends", "described", "thingpins", "settle", "reading", "draft", "saidonce", "total",
 	"taghues", "farside", "runon", "grouphead", "row", "endpins", "toldpairs", "join", "audit"}
 
