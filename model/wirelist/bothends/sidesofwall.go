@@ -8,6 +8,7 @@ import (
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/pinword"
 	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/sidehead"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/titleline"
 	"contralay/model/wirelist/words"
@@ -21,7 +22,7 @@ import (
 //
 // title is the text that names the table. A heading of a device, "Sensor", is no side unless a word says that wires go through.
 func SidesOfWall(cols []shape.Column, prof []column.Profile, rows []table.Row, title string) {
-	l, wall := look{cols, prof, rows}, -1
+	l, wall, whole := look{cols, prof, rows}, -1, false
 	var sides []int // the columns of devices
 	for i := range prof {
 		switch c := &cols[i]; c.Field {
@@ -29,6 +30,11 @@ func SidesOfWall(cols []shape.Column, prof []column.Profile, rows []table.Row, t
 			return
 		}
 		switch {
+		case l.isWholeWall(i):
+			if wall >= 0 {
+				return
+			}
+			wall, whole = i, true
 		case prof[i].Filled == 0 || !l.areCavities(i):
 		case i > 0 && l.areThings(i-1) && !saysThrough(cols[i].Head):
 			sides = append(sides, i-1)
@@ -46,7 +52,8 @@ func SidesOfWall(cols []shape.Column, prof []column.Profile, rows []table.Row, t
 	if plates {
 		wall, sides = sides[0]+1, sides[1:]
 	}
-	if wall < 0 || len(sides) != 2 || !prof[wall].All(prof[wall].Cavities) || !plates && !prof[wall].Unique() || !l.fillBoth(sides) {
+	if wall < 0 || len(sides) != 2 || !whole && !prof[wall].All(prof[wall].Cavities) || !plates && !prof[wall].Unique() ||
+		!l.fillBoth(sides) {
 		return
 	}
 	of, heads := shape.DeviceOf(cols[wall].Head), []string{cols[sides[0]].Head, cols[sides[1]].Head}
@@ -54,8 +61,8 @@ func SidesOfWall(cols []shape.Column, prof []column.Profile, rows []table.Row, t
 	case plates, saysThrough(cols[wall].Head), saysThrough(title):
 	case slices.ContainsFunc(heads, headsThing):
 		return
-	case named || name.IsDesignator(title):
-	case words.SideOfWall(heads[0])+words.SideOfWall(heads[1]) != 1: // not one side of each
+	case named || endsInDesignator(title):
+	case !areSides(cols, sides):
 		return
 	}
 	for k, f := range [][2]name.Field{{name.FieldFrom, name.FieldFromPin}, {name.FieldTo, name.FieldToPin}} {
@@ -64,10 +71,28 @@ func SidesOfWall(cols []shape.Column, prof []column.Profile, rows []table.Row, t
 			c.Know()
 		}
 	}
-	if l.take(wall); plates {
+	l.take(wall)
+	if cols[wall].InCell = whole; plates {
 		cols[wall-1].Field, cols[wall].Of = name.FieldConnector, ""
 		cols[wall-1].Know()
 	}
+}
+
+// endsInDesignator reports whether the last word of a title is one, "Bay plate P9".
+func endsInDesignator(title string) bool {
+	w := strings.Fields(name.WithoutBrackets(title))
+	return len(w) > 0 && name.IsDesignator(w[len(w)-1])
+}
+
+// areSides reports whether the headings of two columns are the two sides of a wall or a box: "Cabin" and "Engine bay", "Field side" and
+// "Panel side".
+func areSides(cols []shape.Column, of []int) bool {
+	heads := make([]string, len(cols))
+	for i, c := range cols {
+		heads[i] = c.Head
+	}
+	side := sidehead.OfWall(heads)
+	return side[of[0]] >= 0 && side[of[1]] == 1-side[of[0]]
 }
 
 // wholeSides takes the two columns that nobody knows for the sides of a bulkhead where each of their cells is a device and a cavity, and
@@ -123,6 +148,16 @@ func (l look) arePlates(i int) bool {
 	return saysThrough(l.cols[i].Head) || !slices.ContainsFunc(l.rows[:min(len(l.rows), column.MostLooked)], func(r table.Row) bool {
 		return i < len(r.Cells) && r.Cells[i] != "" && !shape.IsText(r) && !saysThrough(r.Cells[i])
 	})
+}
+
+// isWholeWall reports whether a column is headed by a bulkhead and each of its cells names one and its cavity, "BH1-4".
+func (l look) isWholeWall(i int) bool {
+	c, p := &l.cols[i], &l.prof[i]
+	switch c.Field {
+	case name.FieldKeep, name.FieldConnector, name.FieldWire, name.FieldNumber, name.FieldPin:
+		return !c.Given && p.Filled > 1 && p.Distinct == p.Filled && saysThrough(c.Head) && l.areWhole(i)
+	}
+	return false
 }
 
 // areCavities reports whether a column is headed by a word for cavities, alone or behind others, and holds some.
