@@ -187,7 +187,8 @@ func (all lines) settleAsides() {
 		}
 	}
 	for _, l := range all.of {
-		if places >= least && 4*places >= 3*used && l.pin != "" && !l.free() && len(l.asides) == 1 && len(l.ends) == 0 && isPlace(l.asides[0]) {
+		if places >= least && 4*places >= 3*used && l.pin != "" && !l.free() && len(l.asides) == 1 && len(l.ends) == 0 &&
+			isPlace(l.asides[0]) {
 			l.ends, l.asides = l.asides, nil
 		}
 		l.notes = append(l.notes, l.asides...)

@@ -31,6 +31,9 @@ type column struct {
 //	1   | red    | 0.75mm
 //	2   | black  | 1.0mm
 func Rows(h shape.Headings, t *table.Table) (rows []table.Row, taken []Taken) {
+	if bare := wiresInMM(h, t.Rows); bare.rows != nil {
+		return bare.rows, []Taken{bare.of}
+	}
 	if !slices.ContainsFunc(t.Rows, hasSection) {
 		return t.Rows, nil // most lists
 	}
