@@ -48,7 +48,7 @@ func saysTotal(b *shape.Block, r table.Row) bool {
 // "Summe Länge", "total 14.9 m".
 func isTotalAlone(cell string) bool {
 	const most = 24 // bytes (no source)
-	if len(cell) > most || !signoff.IsTotal(cell) {
+	if len(cell) > most || !signoff.IsTotal(cell) && !isTotalInOne(cell) {
 		return false
 	}
 	n := 0
@@ -59,4 +59,18 @@ func isTotalAlone(cell string) bool {
 		n++
 	}
 	return n <= 2
+}
+
+// isTotalInOne reports whether a cell begins with a word for a total and what it is of in one, or with another word before it:
+// "Gesamtlänge", "grand total".
+func isTotalInOne(cell string) bool {
+	const least = 9 // bytes of the shortest of them
+	if len(cell) < least || !strings.ContainsAny(cell[:1], "gGtToOsS") {
+		return false // most cells
+	}
+	folded := table.Fold(cell)
+	return slices.ContainsFunc([]string{"gesamtlange", "gesamtmenge", "gesamtsumme", "gesamtzahl", "gesamtgewicht", "grand total",
+		"totallangd",
+		"totallaengde", "totallengde", "totallengte", "totaallengte", "overall total", "overall length", "sum total", "sum of"},
+		func(w string) bool { return strings.HasPrefix(folded, w) })
 }
