@@ -109,7 +109,7 @@ var lists = []string{"comment", "twoscripts", "columned", "hueword", "markup", "
 	"titleline", "name", "huecodes", "nameaside", "placehead", "freesaid", "signoff", "words", "printed", "endtext", "sentence",
 	"sidehead", "rising", "shape", "tail", "cableonce", "corecells", "pinhues", "column", "cablelines", "fuseways", "doubt",
 	"cableheads", "pads", "arrow", "point", "runline", "padlines", "alike", "lettered", "jotted", "penned", "stamped", "leaders",
-	"noted", "record", "goeson", "manual", "ownends", "midarrow", "dotends", "farheads", "grid", "twoside", "titled", "parted",
+	"noted", "record", "goeson", "manual", "ownends", "midarrow", "dotends", "farheads", "pieces", "grid", "twoside", "titled", "parted",
 	"plugwires", "block", "bothends", "described", "thingpins", "settle", "toget", "reading", "draft", "saidonce", "total", "taghues",
 	"farside", "runon", "grouphead", "row", "endpins", "toldpairs", "join", "audit"}
 

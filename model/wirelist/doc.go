@@ -34,7 +34,8 @@
 // at the end of the numbers of wires, pinhues those beside cavities, rising tells numbers that rise by one, dotends finds tables
 // with a connector, a dot and its pin in a cell; codepage finds the letters of texts that do not say in which code page they are;
 // twoscripts parts what a text says once in
-// each of two scripts; farheads makes tables of lines below the parts that their wires go to; markup finds the tables
+// each of two scripts; farheads makes tables of lines below the parts that their wires go to; pieces is asked last, about lines
+// that no other package could read; markup finds the tables
 // of wikis, of pages and of other texts that are written to be shown; quotation parts a letter from those that it quotes, manual finds the
 // titles of sections that name a connector, goeson those that go on with a table of a page before, ownends rows without headings
 // that count the cavities of one connector, toget lists of things to buy.

@@ -10,6 +10,7 @@ import (
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/huekey"
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/pieces"
 	"contralay/model/wirelist/reading"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
@@ -132,7 +133,63 @@ func tablesIn(h shape.Headings, recipe *name.Recipe, t *table.Table) (all []Foun
 	if len(all) > 0 && loose && !all[0].Loose {
 		over = nil
 	}
+	rows, ok := pieces.Rows(h, t, unread(all, over))
+	if !ok {
+		taken, colourless := headless(t, all)
+		rows, ok = pieces.InPlaceOf(h, t, taken, colourless)
+	}
+	if ok {
+		parted := *t
+		parted.Rows = rows
+		return tablesIn(h, recipe, &parted)
+	}
 	return all, over
+}
+
+// pieced reports whether a table is made of lines that no other package could read: its headings stand on the line of its first row.
+func (f *Found) pieced() bool {
+	b := &f.Block
+	return len(b.Head) == 1 && len(b.Rows) > 0 && pieces.IsHead(b.Head[0]) && b.Head[0].Line == b.Rows[0].Line
+}
+
+// headless are the rows, as the sheet has them, of tables that are read without headings and of which nothing is said. colourless: no
+// colour is read in them.
+func headless(t *table.Table, all []Found) (rows []table.Row, colourless bool) {
+	of := map[int]bool{}
+	colourless = true
+	for i := range all {
+		if f := &all[i]; f.Wires() && len(f.Block.Head) == 0 && !f.Block.Told && f.Said.Nothing() {
+			colourless = colourless && !f.Reading().Block.Has(name.FieldColour)
+			for _, r := range f.Block.Rows {
+				of[r.Line] = true
+			}
+		}
+	}
+	if len(of) == 0 {
+		return nil, false
+	}
+	for _, r := range t.Rows {
+		if of[r.Line] {
+			rows = append(rows, r)
+		}
+	}
+	return rows, colourless
+}
+
+// unread are the rows of a sheet that no table of wires takes in: those of no table, and all of the others where no table is one;
+// none where a person has said something.
+func unread(all []Found, over []table.Row) []table.Row {
+	if slices.ContainsFunc(all, func(f Found) bool { return !f.Said.Nothing() }) {
+		return nil
+	}
+	if slices.ContainsFunc(all, func(f Found) bool { return f.Wires() }) {
+		return over
+	}
+	rows := slices.Clone(over)
+	for i := range all {
+		rows = append(rows, all[i].All...)
+	}
+	return rows
 }
 
 // keyOf names a table; Nth is still to be given.

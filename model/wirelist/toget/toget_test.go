@@ -9,7 +9,7 @@ import (
 	"contralay/model/wirelist/toget"
 )
 
-// Columns with a count and one place are things to get; with a cavity, with both ends, or with a value of a wire and no thing, they are not.
+// Columns with a count and one place are things to get; with a cavity, both ends, or a value of a wire and no thing, they are not.
 func TestIs(t *testing.T) {
 	col := func(head string, f name.Field) shape.Column { return shape.Column{Head: head, Field: f} }
 	qty, from, to := col("Qty", name.FieldKeep), col("From", name.FieldFrom), col("To", name.FieldTo)
