@@ -26,11 +26,12 @@ func cut(text string) (all []piece, ok bool) {
 			all = append(all, p)
 			continue
 		}
+		p.text = polesKept(p.text)
 		for _, m := range marks {
 			p.text = strings.ReplaceAll(p.text, m, "\n")
 		}
 		for part := range strings.SplitSeq(p.text, "\n") {
-			if part = strings.Trim(part, " ,;:."); part != "" {
+			if part = strings.Trim(part, " ,;:."); part != "" && strings.Trim(part, "-–—") != "" {
 				all = append(all, atTo(part)...)
 			}
 		}
@@ -42,6 +43,23 @@ func cut(text string) (all []piece, ok bool) {
 		}
 	}
 	return slices.DeleteFunc(all, func(p piece) bool { return p.text == "" }), n < 2
+}
+
+// polesKept joins the pole of a device to its name, where a word or sign for where the wire goes stands behind it: "pump - to the stud" has
+// no dash between two texts.
+func polesKept(text string) string {
+	for from := 0; ; {
+		at := strings.Index(text[from:], " - ")
+		if at < 0 {
+			return text
+		}
+		at += from
+		behind := strings.TrimSpace(text[at+3:])
+		if pieces := atTo(behind); len(pieces) == 2 && pieces[0].text == "" {
+			text = text[:at] + ":-" + text[at+2:]
+		}
+		from = at + 3
+	}
 }
 
 // withoutBrackets parts a line at its brackets.

@@ -10,6 +10,7 @@ import (
 
 // line is what one line says; "" where it does not say it.
 type line struct {
+	id                   string   // its own, before its ends
 	pin                  string   // the cavity that it begins with; its connector stands above
 	ends                 []string // one or two; where it begins with a cavity, none or the far one
 	colour, size, signal string
@@ -29,6 +30,22 @@ func (l *line) sure() bool {
 	return l.free() || l.colour != "" || l.size != "" || l.pins > 0
 }
 
+// placed reports whether both ends are short, and one of them has a cavity behind it: a sentence is none.
+func (l *line) placed() bool {
+	const most = 3 // words (no source)
+	n := 0
+	for _, e := range l.ends {
+		w := strings.Fields(e)
+		if len(w) > most || strings.Contains(e, ". ") {
+			return false
+		}
+		if len(w) > 1 && isCavity(w[len(w)-1]) {
+			n++
+		}
+	}
+	return n > 0
+}
+
 // values reports whether a line says a colour or a size, and something more of the wire.
 func (l *line) values() bool {
 	n := len(nonEmpty([]string{l.colour, l.size, l.bare, l.signal})) + len(l.ends)
@@ -42,79 +59,123 @@ func (l *line) free() bool {
 
 // reader reads lines; key is what short forms of colours mean, lang whose short forms count besides.
 type reader struct {
-	key  huekey.ColourKey
-	lang string
+	key     huekey.ColourKey
+	lang    string
+	counted bool // a bare number before a line is its cavity
 }
 
 // mostText is how many words the name of a wire has, beyond which a text is a sentence (no source).
 const mostText = 5
 
+// mostSentence is how many words stand behind an end, those that name nothing among them (no source).
+const mostSentence = 6
+
 // line reads a line; ok is false where some piece of it is not understood.
 func (r reader) line(text string) (*line, bool) {
-	l := &line{}
-	l.pin, text = pinFront(text)
+	pin, rest := pinFront(text)
+	if first, behind := firstWord(text); pin == "" && r.counted && name.IsCavity(first) && first[0] <= '9' {
+		pin, rest = first, behind
+	}
+	if pin == "" {
+		id, rest := idFront(text)
+		l, ok := r.behind(&line{id: id}, rest)
+		return l, ok && len(l.ends) > 0
+	}
+	if l, ok := r.behind(&line{pin: pin}, rest); ok {
+		return l, ok
+	}
+	l, ok := r.behind(&line{id: pin}, rest) // "1. ECU pin 4 to TPS pin 2"
+	return l, ok && len(l.ends) == 2 && l.pins > 0
+}
+
+// behind reads what stands behind the cavity or the id that a line begins with.
+func (r reader) behind(l *line, text string) (*line, bool) {
 	all, ok := cut(text)
 	if !ok || len(all) == 0 {
-		return nil, false
+		return l, false
 	}
 	for i, p := range all {
 		if p.aside {
 			l.aside(r, p.text)
 			continue
 		}
-		w := l.withoutRemarks(strings.Fields(p.text))
-		end, rest := pinned(w)
-		if end != "" {
-			rest = l.takeValues(r, rest)
-		} else if w = l.takeValues(r, w); len(w) == 0 {
-			if p.to {
-				return nil, false
-			}
-			continue
-		}
-		switch {
-		case end != "":
-			l.pins++
-		case p.to:
-			end, rest = strings.Join(withoutArticle(w), " "), nil
-			if len(w) > mostText {
-				return nil, false
-			}
-		case i+1 < len(all) && all[i+1].to && len(l.ends) == 0 && l.signal == "" && len(w) <= mostText:
-			end, rest = strings.Join(w, " "), nil
-		}
-		if end != "" {
-			if len(l.ends) == 2 || l.pin != "" && len(l.ends) == 1 {
-				return nil, false
-			}
-			l.ends = append(l.ends, end)
-			if p.to && len(l.ends) == 1 && l.pin == "" {
-				return nil, false // it goes there, and nothing says from where
-			}
-		}
-		if len(rest) > mostText || end == "" && len(w) > mostText {
-			return nil, false
-		}
-		if end == "" {
-			rest = w
-		}
-		if end == "" && len(w) == 1 && l.code == "" && isCode(w[0]) {
-			l.code = w[0]
-			continue
-		}
-		if more, is := another(rest); is {
-			l.ends[len(l.ends)-1] += " and " + more
-			continue
-		}
-		if len(rest) > 0 {
-			l.called(strings.Join(rest, " "))
+		if !l.piece(r, p, i, all) {
+			return l, false
 		}
 	}
 	values := l.colour != "" || l.size != "" || l.bare != ""
 	if l.pin != "" {
 		return l, values || l.free() || len(l.ends) == 1 || l.signal != ""
 	}
-	return l, len(l.ends) == 2 || l.pins == 1 && (values || l.free())
+	return l, len(l.ends) == 2 && (l.sure() || l.placed()) || len(l.ends) == 1 && (l.pins == 1 && values || l.free())
+}
+
+// piece reads one piece; ok is false where it is not understood.
+func (l *line) piece(r reader, p piece, i int, all []piece) bool {
+	w := withoutFrom(strings.Fields(p.text))
+	if p.to {
+		w = withoutArticle(w)
+	}
+	w = l.withoutRemarks(w)
+	end, rest := pinned(w)
+	if end != "" {
+		if len(rest) > mostSentence {
+			return false
+		}
+		rest = l.takeValues(r, l.withoutRemarks(withoutFiller(rest)))
+	} else if w = l.takeValues(r, w); len(w) == 0 {
+		return !p.to
+	}
+	switch {
+	case end != "":
+		l.pins++
+	case p.to:
+		if end, rest = strings.Join(w, " "), nil; len(w) > mostText || strings.Trim(w[0], "0123456789") == "" && len(w) > 1 {
+			return false
+		}
+	case beforeTo(all, i) && l.pin == "" && len(l.ends) == 0 && len(w) <= mostText:
+		end, rest = strings.Join(w, " "), nil
+	default:
+		if end, rest = freeEnd(w); end == "" || len(l.ends) > 0 || l.pin != "" {
+			end, rest = "", w
+		} else {
+			l.pins++
+		}
+	}
+	if end != "" {
+		if len(l.ends) == 2 || l.pin != "" && len(l.ends) == 1 {
+			return false
+		}
+		l.ends = append(l.ends, withPole(end))
+		if p.to && len(l.ends) == 1 && l.pin == "" {
+			return false // it goes there, and nothing says from where
+		}
+	}
+	if len(rest) > mostText {
+		return false
+	}
+	if end == "" && len(w) == 1 && l.code == "" && isCode(w[0]) {
+		l.code = w[0]
+		return true
+	}
+	if more, is := another(rest); is {
+		l.ends[len(l.ends)-1] += " and " + more
+		return true
+	}
+	if len(rest) > 0 {
+		l.called(strings.Join(rest, " "))
+	}
+	return true
+}
+
+// beforeTo reports whether the next piece that is not in brackets says where the wire goes.
+func beforeTo(all []piece, i int) bool {
+	for _, p := range all[i+1:] {
+		if !p.aside {
+			return p.to
+		}
+	}
+	return false
 }
 
 // another is the second end of a place that is told as two, "inj 1 pin 2 and inj 2 pin 2".

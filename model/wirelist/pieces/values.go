@@ -15,7 +15,7 @@ const mostWords = 3
 func (l *line) takeValues(r reader, w []string) []string {
 	for again := true; again && len(w) > 0; {
 		again = false
-		for n := min(mostWords, len(w)) - 1; n > 0 && l.bare == "" && isBareSize(w[len(w)-1]) && !again; n-- { // "light blue 20"
+		for n := min(mostWords, len(w)) - 1; n > 0 && l.bare == "" && IsBareSize(w[len(w)-1]) && !again; n-- { // "light blue 20"
 			if at := len(w) - 1 - n; l.colour == "" && l.value(r, strings.Join(w[at:len(w)-1], " "), false) {
 				l.bare, w, again = w[len(w)-1], w[:at], true
 			}
@@ -31,7 +31,7 @@ func (l *line) takeValues(r reader, w []string) []string {
 			}
 		}
 	}
-	if len(w) > 0 && l.bare == "" && l.colour != "" && isBareSize(w[len(w)-1]) && len(w) == 1 {
+	if len(w) > 0 && l.bare == "" && (len(l.ends) > 0 || l.pin != "") && IsBareSize(w[0]) && len(w) == 1 {
 		l.bare, w = w[0], nil
 	}
 	return w
@@ -65,12 +65,15 @@ func isSize(text string) bool {
 	if !strings.ContainsAny(text, "0123456789") {
 		return false
 	}
+	if mm, is := strings.CutSuffix(strings.ToLower(text), "mm"); is && value.IsSection(strings.TrimSpace(mm)) {
+		return true // the square is left out
+	}
 	g, ok := value.ParseGauge(text, value.BareAWG, value.MarkUnknown)
 	return ok && g.Size != "" && !g.IsCable() && (strings.Trim(text, "0123456789.,") != "" || value.IsSection(text)) && !name.IsCavity(text)
 }
 
-// isBareSize reports whether a number alone can be a gauge: an even one from 8 to 28.
-func isBareSize(text string) bool {
+// IsBareSize reports whether a number alone can be a gauge: an even one from 8 to 28.
+func IsBareSize(text string) bool {
 	switch text {
 	case "8", "10", "12", "14", "16", "18", "20", "22", "24", "26", "28":
 		return true
