@@ -96,6 +96,8 @@ func heads(rows []table.Row) []string {
 			out[i] = "Colour"
 		case sizes == n && !slices.Contains(out, "Size"):
 			out[i] = "Size"
+		case numbers(rows, i):
+			return nil // sizes without their unit, or anything else
 		default:
 			texts = append(texts, i)
 		}
@@ -111,6 +113,13 @@ func heads(rows []table.Row) []string {
 		out[texts[1]] = "To"
 	}
 	return out
+}
+
+// numbers reports whether a cell of a column is a number alone.
+func numbers(rows []table.Row, i int) bool {
+	return slices.ContainsFunc(rows, func(r table.Row) bool {
+		return i < len(r.Cells) && !value.IsNothing(r.Cells[i]) && strings.Trim(r.Cells[i], "0123456789.,/ ") == ""
+	})
 }
 
 // kinds counts the cells of a column that are colours, and those that are sizes with their unit, of n that say something.
