@@ -36,7 +36,10 @@
 // twoscripts parts what a text says once in
 // each of two scripts; farheads makes tables of lines below the parts that their wires go to; pieces is asked last, about lines
 // that no other package could read; markup finds the tables
-// of wikis, of pages and of other texts that are written to be shown; squaremm writes mm² where the sizes of a column are in mm.
+// of wikis, of pages and of other texts that are written to be shown; squaremm writes mm² where the sizes of a column are in mm;
+// quotation parts a letter from those that it quotes, manual finds the titles of sections that name a connector, goeson those that
+// go on with a table of a page before, ownends rows without headings that count the cavities of one connector, toget lists of things
+// to buy.
 //
 // What is not understood is never guessed away. It stays as text in the note of its
 // wire and as a finding with file, row and column. A connector, a far end, a length

@@ -9,10 +9,13 @@ import (
 	"contralay/model/wirelist/dotends"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/farheads"
+	"contralay/model/wirelist/goeson"
 	"contralay/model/wirelist/jotted"
 	"contralay/model/wirelist/leaders"
+	"contralay/model/wirelist/manual"
 	"contralay/model/wirelist/midarrow"
 	"contralay/model/wirelist/noted"
+	"contralay/model/wirelist/ownends"
 	"contralay/model/wirelist/penned"
 	"contralay/model/wirelist/record"
 	"contralay/model/wirelist/report"
@@ -27,6 +30,9 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 	out, told = slices.Clone(tables), map[table.Place][]table.Place{}
 	for i := range out {
 		t := &out[i]
+		t.Rows = manual.Rows(t)
+		t.Rows = goeson.Rows(t)
+		t.Rows = withOwnEnds(im, h, t)
 		t.Rows = midarrow.Rows(h, t)
 		t.Rows = dotends.Rows(h, t)
 		t.Rows = farheads.Rows(h, t)
@@ -57,6 +63,16 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 	return out, told
 }
 
+// withOwnEnds writes headings above rows that begin with a cavity of one connector each, and says that nothing but their cells says so.
+func withOwnEnds(im *draft.Importer, h shape.Headings, t *table.Table) []table.Row {
+	rows, told := ownends.Rows(h, t)
+	for _, of := range told {
+		im.Doubt("a table without headings", table.Place{File: t.File, Sheet: t.Sheet, Row: of[0].Line}, "",
+			"its columns are taken by their cells; say what they mean if they are something else", of)
+	}
+	return rows
+}
+
 // withStamped makes rows of the lines of a log or a chat that tell a wire, and says which lines change one that is told above.
 func withStamped(im *draft.Importer, h shape.Headings, t *table.Table, told map[table.Place][]table.Place) []table.Row {
 	rows, later := stamped.Rows(h, t)
@@ -76,9 +92,15 @@ func withStamped(im *draft.Importer, h shape.Headings, t *table.Table, told map[
 
 // withoutSketches writes the lines of notes as they are read, and says which of them draw the face of a plug.
 func withoutSketches(im *draft.Importer, h shape.Headings, t *table.Table) []table.Row {
+	say := func(line int, text string) {
+		im.Say(report.Note, "sketch of a plug", table.Place{File: t.File, Sheet: t.Sheet, Row: line}, text, "left out")
+	}
+	for _, f := range t.Faces {
+		say(f.Line, f.Text)
+	}
 	rows, left := noted.Rows(h, t)
 	for _, r := range left {
-		im.Say(report.Note, "sketch of a plug", table.Place{File: t.File, Sheet: t.Sheet, Row: r.Line}, shape.RowText(r.Cells), "left out")
+		say(r.Line, shape.RowText(r.Cells))
 	}
 	return rows
 }

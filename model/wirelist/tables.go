@@ -54,7 +54,7 @@ func (f *Found) Wires() bool { return !f.Said.LeftOut && !f.Loose && !f.Joined()
 func prepared(tables []table.Table, recipe *name.Recipe) (h shape.Headings, rows []table.Table, keys map[string]huekey.ColourKey) {
 	im, known := &draft.Importer{}, words.Vocabulary()
 	tables = withoutKeys(im, known, withoutPrints(im, known, recipe, withoutSheetColumns(im, tables)))
-	colourKey(im, tables)
+	tables = colourKey(im, tables)
 	h = shape.Headings{Words: known, Recipe: recipe.OfColumns()}
 	tables, _ = withRecords(im, h, tables)
 	return h, tables, im.Keys
@@ -72,6 +72,12 @@ func Tables(tables []table.Table, recipe *name.Recipe) (all []Found) {
 		h.Colours = keys[t.File]
 		found, _ := tablesIn(h, recipe, &t)
 		all = append(all, found...)
+	}
+	if slices.ContainsFunc(all, func(f Found) bool { return f.Wires() }) {
+		return all
+	}
+	if l := quotedIn(tables, nil); l != nil {
+		return Tables(l.tables, recipe)
 	}
 	return all
 }

@@ -135,6 +135,7 @@ var vocabulary = sync.OnceValue(func() map[string]name.Meaning {
 	languages(further)
 	furtherWords(further)
 	endsBySide(further)
+	printedWords(further)
 	return m
 })
 
