@@ -13,6 +13,7 @@ import (
 	"contralay/model/wirelist/leaders"
 	"contralay/model/wirelist/midarrow"
 	"contralay/model/wirelist/noted"
+	"contralay/model/wirelist/parthead"
 	"contralay/model/wirelist/penned"
 	"contralay/model/wirelist/record"
 	"contralay/model/wirelist/report"
@@ -27,6 +28,7 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 	for i := range out {
 		t := &out[i]
 		t.Rows = midarrow.Rows(h, t)
+		t.Rows = withParts(im, h, t)
 		t.Rows = dotends.Rows(h, t)
 		t.Rows = farheads.Rows(h, t)
 		t.Rows = penned.Rows(h, t)
@@ -68,6 +70,16 @@ func withStamped(im *draft.Importer, h shape.Headings, t *table.Table, told map[
 					"taken; what was said first is in the note")
 			}
 		}
+	}
+	return rows
+}
+
+// withParts puts tables that are headed by parts in columns for both ends, and says which parts those are.
+func withParts(im *draft.Importer, h shape.Headings, t *table.Table) []table.Row {
+	rows, all := parthead.Rows(h, t)
+	for _, f := range all {
+		im.Doubt("headings taken for the names of devices", table.Place{File: t.File, Sheet: t.Sheet, Row: f.Line}, f.Parts,
+			"look whether they are, and their cells cavities", f.Rows)
 	}
 	return rows
 }
