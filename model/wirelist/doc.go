@@ -35,7 +35,8 @@
 // at the end of the numbers of wires, pinhues those beside cavities, rising tells numbers that rise by one, dotends finds tables
 // with a connector, a dot and its pin in a cell; codepage finds the letters of texts that do not say in which code page they are;
 // twoscripts parts what a text says once in
-// each of two scripts; farheads makes tables of lines below the parts that their wires go to; markup finds the tables
+// each of two scripts; farheads makes tables of lines below the parts that their wires go to; pieces is asked last, about lines
+// that no other package could read; markup finds the tables
 // of wikis, of pages and of other texts that are written to be shown.
 //
 // What is not understood is never guessed away. It stays as text in the note of its

@@ -235,6 +235,9 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int
 			if f.Block.Grid {
 				im.Say(report.Note, "cells of a grid", f.Place, "", "taken for the rows below it")
 			}
+			if f.pieced() {
+				im.Doubt("lines read piece by piece", f.Place, "", "look at each end", f.Block.Rows)
+			}
 			if f.Block.Told {
 				im.Doubt("wires that sentences tell", f.Place, "", "read word by word; look at each end", f.Block.Rows)
 			}
