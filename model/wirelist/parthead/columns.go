@@ -253,9 +253,11 @@ func (x *columns) pinHead(k int) bool {
 // part is the part that a heading names, without the words that say that its pins stand below; "" where it names none.
 func (x *columns) part(k int) string {
 	w := strings.Fields(x.head[k])
+	isWord := func(last string) bool {
+		return pinword.Is(last) || words.IsNumberWord(last) || slices.Contains([]string{"", "name", "label", "func", "function"}, last)
+	}
 	for len(w) > 1 {
-		last := table.Fold(strings.TrimRight(w[len(w)-1], "#.:"))
-		if last != "" && !pinword.Is(last) && !words.IsNumberWord(last) && !slices.Contains([]string{"name", "label", "func", "function"}, last) {
+		if !isWord(table.Fold(strings.TrimRight(w[len(w)-1], "#.:"))) {
 			break
 		}
 		w = w[:len(w)-1]

@@ -14,8 +14,8 @@ func IsOfValues(folded string) bool {
 	for _, w := range strings.Fields(folded) {
 		switch strings.Trim(w, ".:()#[]") {
 		case "min", "max", "typ", "avg", "addr", "address", "addresses", "adresse", "direccion", "indirizzo", "adres", "bit", "bits",
-			"byte", "bytes", "register", "registers", "reg", "offset", "offsets", "opcode", "value", "values", "mask", "irq", "hex", "default",
-			"baud", "voltage", "ohm", "ohms", "volt", "volts", "amps", "ma", "mm", "ms":
+			"byte", "bytes", "register", "registers", "reg", "offset", "offsets", "opcode", "value", "values", "mask", "irq",
+			"hex", "default", "baud", "voltage", "ohm", "ohms", "volt", "volts", "amps", "ma", "mm", "ms":
 			return true
 		}
 	}
