@@ -107,6 +107,7 @@ var leads = map[string][]string{"tree": {"ends"}, "board/runs/others": {"board/r
 var lists = []string{"twoscripts", "columned", "comment", "hueword", "markup", "pinword", "plugword", "strokes", "codepage", "table",
 	"strands", "squareword", "value", "huekey", "report", "prose", "cable", "freeword", "doingword", "stripname", "titleline", "name",
 	"huecodes", "nameaside", "placehead", "freesaid", "signoff", "words", "printed", "endtext", "sentence", "sidehead", "rising", "shape",
+	"squaremm",
 	"tail", "cableonce", "corecells", "pinhues", "column", "cablelines", "fuseways", "doubt", "cableheads", "pads", "arrow", "point",
 	"runline", "padlines", "alike", "lettered", "jotted", "penned", "stamped", "leaders", "noted", "record", "midarrow",
 	"parthead", "dotends", "farheads", "pieces", "grid", "twoside",

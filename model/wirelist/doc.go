@@ -37,7 +37,7 @@
 // twoscripts parts what a text says once in
 // each of two scripts; farheads makes tables of lines below the parts that their wires go to; pieces is asked last, about lines
 // that no other package could read; markup finds the tables
-// of wikis, of pages and of other texts that are written to be shown.
+// of wikis, of pages and of other texts that are written to be shown; squaremm writes mm² where the sizes of a column are in mm.
 //
 // What is not understood is never guessed away. It stays as text in the note of its
 // wire and as a finding with file, row and column. A connector, a far end, a length

@@ -18,6 +18,7 @@ import (
 	"contralay/model/wirelist/record"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/squaremm"
 	"contralay/model/wirelist/stamped"
 	"contralay/model/wirelist/table"
 )
@@ -38,6 +39,7 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 		t.Rows = leaders.Rows(h, t)
 		t.Rows = leaders.Ends(h, t)
 		t.Rows = withoutSketches(im, h, t)
+		t.Rows = withSquares(im, h, t)
 		rows, lines := record.Rows(h, t)
 		if len(lines) == 0 {
 			continue
@@ -89,6 +91,16 @@ func withoutSketches(im *draft.Importer, h shape.Headings, t *table.Table) []tab
 	rows, left := noted.Rows(h, t)
 	for _, r := range left {
 		im.Say(report.Note, "sketch of a plug", table.Place{File: t.File, Sheet: t.Sheet, Row: r.Line}, shape.RowText(r.Cells), "left out")
+	}
+	return rows
+}
+
+// withSquares takes the mm of columns of sizes for mm², and says of which columns.
+func withSquares(im *draft.Importer, h shape.Headings, t *table.Table) []table.Row {
+	rows, taken := squaremm.Rows(h, t)
+	for _, c := range taken {
+		im.Doubt("sizes in mm", table.Place{File: t.File, Sheet: t.Sheet, Row: c.Rows[0].Line}, c.Head,
+			"taken as mm²: wire is made in these sections; say so if they are diameters", c.Rows)
 	}
 	return rows
 }
