@@ -16,6 +16,7 @@ import (
 	"contralay/model/wirelist/midarrow"
 	"contralay/model/wirelist/noted"
 	"contralay/model/wirelist/ownends"
+	"contralay/model/wirelist/parthead"
 	"contralay/model/wirelist/penned"
 	"contralay/model/wirelist/record"
 	"contralay/model/wirelist/report"
@@ -34,6 +35,7 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 		t.Rows = goeson.Rows(t)
 		t.Rows = withOwnEnds(im, h, t)
 		t.Rows = midarrow.Rows(h, t)
+		t.Rows = withParts(im, h, t)
 		t.Rows = dotends.Rows(h, t)
 		t.Rows = farheads.Rows(h, t)
 		t.Rows = penned.Rows(h, t)
@@ -86,6 +88,16 @@ func withStamped(im *draft.Importer, h shape.Headings, t *table.Table, told map[
 					"taken; what was said first is in the note")
 			}
 		}
+	}
+	return rows
+}
+
+// withParts puts tables that are headed by parts in columns for both ends, and says which parts those are.
+func withParts(im *draft.Importer, h shape.Headings, t *table.Table) []table.Row {
+	rows, all := parthead.Rows(h, t)
+	for _, f := range all {
+		im.Doubt("headings taken for the names of devices", table.Place{File: t.File, Sheet: t.Sheet, Row: f.Line}, f.Parts,
+			"look whether they are, and their cells cavities", f.Rows)
 	}
 	return rows
 }

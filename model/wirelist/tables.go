@@ -232,6 +232,7 @@ func (f *Found) read(h shape.Headings, recipe *name.Recipe) {
 	with := recipe.With(f.Said)
 	h.Recipe = with.OfColumns()
 	f.Readings = reading.Of(h, f.Block)
+	f.leaveValues()
 	f.sayColumns()
 	nth := map[string]int{}
 	for i := range f.Readings {
