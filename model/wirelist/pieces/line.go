@@ -23,6 +23,19 @@ type line struct {
 	pins                 int      // how many ends name a cavity with a word for it, or with a colon
 	order                bool     // it is a sentence that orders a wire to be laid
 	onlyTo               bool     // it says where the wire goes, and a heading above from where
+	more                 []*line  // further wires that the same line tells
+}
+
+// each yields a line and the further wires that it tells.
+func (l *line) each(yield func(*line) bool) {
+	if !yield(l) {
+		return
+	}
+	for _, m := range l.more {
+		if !yield(m) {
+			return
+		}
+	}
 }
 
 // sure reports whether a line says what wire it is, or names a cavity beyond doubt. Behind a bare cavity a colour alone may be the name

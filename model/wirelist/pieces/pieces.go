@@ -29,7 +29,7 @@ type Taken struct {
 // three of four tell a wire, and three do. Those that are read otherwise are taken where each of them is understood, and more is
 // understood so than was. ok is false, and the rows are as they were, where neither holds.
 func Rows(h shape.Headings, t *table.Table, free []table.Row, taken Taken) (rows []table.Row, ok bool) {
-	if n := len(free) + len(taken.Rows); h.HeadLine() > 0 || h.Numbered() || n < least || n > mostLines {
+	if n := len(free) + len(taken.Rows); h.HeadLine() > 0 || h.Numbered() || n == 0 || n > mostLines {
 		return t.Rows, false // a person has said where its columns are
 	}
 	most := mostCells
@@ -69,7 +69,7 @@ func (all lines) explainMore(taken Taken) bool {
 			return false
 		}
 	}
-	n := len(all.of)
+	n := all.n
 	if all.told < least || all.failed > 0 {
 		return false
 	}
@@ -80,7 +80,7 @@ func (all lines) explainMore(taken Taken) bool {
 	if all.both < n-all.free {
 		return taken.Odd && all.told == n
 	}
-	return taken.Odd || all.told == n && n > len(taken.Rows) || taken.OneEnd && 2*all.parted >= n || taken.Numbered && 2*all.bare >= n
+	return taken.Odd || all.told == n && len(all.of) > len(taken.Rows) || taken.OneEnd && 2*all.parted >= n || taken.Numbered && 2*all.bare >= n
 }
 
 // read reads some rows, in the language whose short forms of colours say more.
@@ -104,6 +104,7 @@ func (all lines) settled(t *table.Table) []table.Row {
 type lines struct {
 	lang   string
 	of     map[int]*line
+	n      int // how many wires and free cavities they tell
 	told   int // how many say what wire it is, or its cavities beyond doubt
 	failed int // how many of the others may tell a wire
 	both   int // how many tell two ends
@@ -133,7 +134,7 @@ func linesOf(h shape.Headings, rows []table.Row, most int, r reader) lines {
 		}
 		cells := nonEmpty(row.Cells)
 		text := strings.Join(cells, "\t")
-		switch l, ok := r.line(text); {
+		switch l, ok := r.lineOrMore(text); {
 		case row.Drawn != nil:
 			all.failed++ // package strokes or arrow has parted it
 		case ok && len(cells) <= most:
@@ -141,7 +142,9 @@ func linesOf(h shape.Headings, rows []table.Row, most int, r reader) lines {
 				l.notes = append(l.notes, text) // a person reads it again beside the ends
 			}
 			all.of[row.Line] = l
-			all.count(l, len(cells))
+			for of := range l.each {
+				all.count(of, len(cells))
+			}
 		case mayTell(text):
 			all.failed++
 		}
@@ -159,15 +162,29 @@ func (all lines) withoutSteps() lines {
 	for i, l := range all.of {
 		if l.pin == "" {
 			left.of[i] = l
-			left.count(l, 1)
+			for of := range l.each {
+				left.count(of, 1)
+			}
 		}
 	}
 	left.parted = all.parted
 	return left
 }
 
+// each yields what is told, line by line in any order.
+func (all lines) each(yield func(*line) bool) {
+	for _, l := range all.of {
+		for of := range l.each {
+			if !yield(of) {
+				return
+			}
+		}
+	}
+}
+
 // count counts what a line of some cells says.
 func (all *lines) count(l *line, cells int) {
+	all.n++
 	for _, of := range []struct {
 		n  *int
 		is bool

@@ -69,22 +69,28 @@ func (all lines) spread(t *table.Table) (rows []table.Row) {
 			rows = append(rows, r)
 			continue
 		}
-		head := all.headOf(l)
-		if !slices.Equal(head, headed) {
-			rows = append(rows, table.Row{Line: r.Line, Cells: head, First: true, Ruled: t.Marked})
-			headed = head
+		for of := range l.each {
+			if head := all.headOf(of); !slices.Equal(head, headed) {
+				rows = append(rows, table.Row{Line: r.Line, Cells: head, First: true, Ruled: t.Marked})
+				headed = head
+			}
+			rows = append(rows, all.row(r, of))
 		}
-		r.First, r.Prose, r.Point, r.Gap, r.Drawn = false, false, false, nil, nil
-		ends := append(append(nonEmpty([]string{l.pin}), l.ends...), "", "")[:2]
-		if l.onlyTo {
-			ends = ends[:1]
-		}
-		r.Cells = nil
-		if all.ids > 0 {
-			r.Cells = []string{l.id}
-		}
-		r.Cells = append(append(r.Cells, ends...), l.colour, l.size, l.signal, strings.Join(l.notes, "; "))
-		rows = append(rows, r)
 	}
 	return rows
+}
+
+// row is a row with the cells of what it tells.
+func (all lines) row(r table.Row, l *line) table.Row {
+	r.First, r.Prose, r.Point, r.Gap, r.Drawn = false, false, false, nil, nil
+	ends := append(append(nonEmpty([]string{l.pin}), l.ends...), "", "")[:2]
+	if l.onlyTo {
+		ends = ends[:1]
+	}
+	r.Cells = nil
+	if all.ids > 0 {
+		r.Cells = []string{l.id}
+	}
+	r.Cells = append(append(r.Cells, ends...), l.colour, l.size, l.signal, strings.Join(l.notes, "; "))
+	return r
 }
