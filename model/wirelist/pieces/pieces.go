@@ -80,7 +80,8 @@ func (all lines) explainMore(taken Taken) bool {
 	if all.both < n-all.free {
 		return taken.Odd && all.told == n
 	}
-	return taken.Odd || all.told == n && len(all.of) > len(taken.Rows) || taken.OneEnd && 2*all.parted >= n || taken.Numbered && 2*all.bare >= n
+	return taken.Odd || all.told == n && len(all.of) > len(taken.Rows) ||
+		taken.OneEnd && 2*all.parted >= n || taken.Numbered && 2*all.bare >= n
 }
 
 // read reads some rows, in the language whose short forms of colours say more.
