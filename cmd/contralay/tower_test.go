@@ -109,7 +109,7 @@ var lists = []string{"comment", "twoscripts", "columned", "hueword", "markup", "
 	"huecodes", "nameaside", "placehead", "freesaid", "signoff", "words", "printed", "endtext", "sentence", "sidehead", "rising", "shape",
 	"tail", "cableonce", "corecells", "pinhues", "column", "cablelines", "fuseways", "doubt", "cableheads", "pads", "arrow", "point",
 	"runline", "padlines", "alike", "lettered", "jotted", "penned", "stamped", "leaders", "noted", "record", "midarrow", "dotends",
-	"farheads", "pieces", "grid", "twoside",
+	"farheads", "splicecells", "outputs", "thingheads", "pieces", "grid", "twoside",
 	"titled", "parted", "plugwires", "block", "bothends", "described", "thingpins", "settle", "reading", "draft", "saidonce", "total",
 	"taghues", "farside", "runon", "grouphead", "row", "endpins", "toldpairs", "join", "audit"}
 
