@@ -55,7 +55,7 @@ func (f *Found) Wires() bool { return !f.Said.LeftOut && !f.Loose && !f.Joined()
 func prepared(tables []table.Table, recipe *name.Recipe) (h shape.Headings, rows []table.Table, keys map[string]huekey.ColourKey) {
 	im, known := &draft.Importer{}, words.Vocabulary()
 	tables = withoutKeys(im, known, withoutPrints(im, known, recipe, withoutSheetColumns(im, tables)))
-	colourKey(im, tables)
+	tables = colourKey(im, tables)
 	h = shape.Headings{Words: known, Recipe: recipe.OfColumns()}
 	tables, _ = withRecords(im, h, tables)
 	return h, tables, im.Keys
@@ -73,6 +73,12 @@ func Tables(tables []table.Table, recipe *name.Recipe) (all []Found) {
 		h.Colours = keys[t.File]
 		found, _ := tablesIn(h, recipe, &t)
 		all = append(all, found...)
+	}
+	if slices.ContainsFunc(all, func(f Found) bool { return f.Wires() }) {
+		return all
+	}
+	if l := quotedIn(tables, nil); l != nil {
+		return Tables(l.tables, recipe)
 	}
 	return all
 }
@@ -238,6 +244,7 @@ func (f *Found) read(h shape.Headings, recipe *name.Recipe) {
 	with := recipe.With(f.Said)
 	h.Recipe = with.OfColumns()
 	f.Readings = reading.Of(h, f.Block)
+	f.leaveValues()
 	f.sayColumns()
 	nth := map[string]int{}
 	for i := range f.Readings {

@@ -59,6 +59,9 @@ func walkBack(t *testing.T, list string, data []byte) int {
 	if err != nil {
 		return 0 // refused
 	}
+	for k := 0; k < len(tables); k++ {
+		tables = append(tables, tables[k].Letter...)
+	}
 	unit := map[string]bool{}
 	for _, u := range h.Units {
 		for _, id := range u.Wires {
@@ -119,6 +122,11 @@ func walkBack(t *testing.T, list string, data []byte) int {
 		if list == "wi04-letters-beside-sizes.txt" { // a line above its points does
 			for _, c := range slices.Clone(b.cells) {
 				b.cells = append(b.cells, strings.NewReplacer(" N ", " brown ", "N/W", "brown/white", "P/W", "pink/white").Replace(c))
+			}
+		}
+		if strings.HasPrefix(list, "hb01-") { // lines below its tables do
+			for _, c := range slices.Clone(b.cells) {
+				b.cells = append(b.cells, strings.NewReplacer("Lg", "light green", "Br", "brown", "B", "black").Replace(c))
 			}
 		}
 		if list == "wi15-key-and-no-sizes.txt" {

@@ -57,6 +57,9 @@ func Rows(h shape.Headings, t *table.Table, free []table.Row, taken Taken) (rows
 	return t.Rows, false
 }
 
+// leastFar is how many lines that begin with a cavity must tell a far end, where none was read in a column (no source).
+const leastFar = 2
+
 // explainMore reports whether the lines say more than what was read of them: where an end was odd, where lines are understood that were
 // left out, where a colour stood in no column, where rows of several cells were a table without headings, and where a number is a size of
 // which one line alone does not say what it is.
@@ -71,7 +74,8 @@ func (all lines) explainMore(taken Taken) bool {
 		return false
 	}
 	if all.pins == n {
-		return taken.Odd || taken.Colourless && 4*(all.coloured+all.free) >= 3*n && all.coloured >= least
+		return taken.Odd || taken.OneEnd && all.far >= leastFar ||
+			taken.Colourless && 4*(all.coloured+all.free) >= 3*n && all.coloured >= least
 	}
 	if all.both < n-all.free {
 		return taken.Odd && all.told == n
@@ -108,6 +112,7 @@ type lines struct {
 
 	pins, coloured, free int // how many begin with a cavity, say a colour, say that no wire is there
 	ids                  int // how many have an id of their own
+	far                  int // how many that begin with a cavity tell a far end
 }
 
 // mostCells is how many cells a line has that its commas part, mostGaps how many those of a text that gaps part; a row of more is one of
@@ -142,10 +147,16 @@ func linesOf(h shape.Headings, rows []table.Row, most int, r reader) lines {
 
 // count counts what a line of some cells says.
 func (all *lines) count(l *line, cells int) {
-	for of, is := range map[*int]bool{&all.both: len(l.ends) == 2, &all.parted: cells > 1, &all.pins: l.pin != "", &all.ids: l.id != "",
-		&all.coloured: l.colour != "" && l.values(), &all.free: l.free(), &all.bare: l.bare != "", &all.told: l.sure()} {
-		if is {
-			*of++
+	for _, of := range []struct {
+		n  *int
+		is bool
+	}{
+		{&all.both, len(l.ends) == 2}, {&all.parted, cells > 1}, {&all.ids, l.id != ""}, {&all.bare, l.bare != ""},
+		{&all.pins, l.pin != ""}, {&all.far, l.pin != "" && len(l.ends) > 0}, {&all.coloured, l.colour != "" && l.values()},
+		{&all.free, l.free()}, {&all.told, l.sure()},
+	} {
+		if of.is {
+			*of.n++
 		}
 	}
 }

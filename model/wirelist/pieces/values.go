@@ -62,8 +62,8 @@ func (r reader) isColour(text string) bool {
 
 // isSize reports whether a text is a size of wire with its unit, or a section with its decimals.
 func isSize(text string) bool {
-	if !strings.ContainsAny(text, "0123456789") {
-		return false
+	if !strings.ContainsAny(text, "0123456789") || text[0] == '+' || text[0] == '-' {
+		return false // "+12 V"
 	}
 	if mm, is := strings.CutSuffix(strings.ToLower(text), "mm"); is && value.IsSection(strings.TrimSpace(mm)) {
 		return true // the square is left out

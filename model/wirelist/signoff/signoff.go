@@ -18,6 +18,9 @@ import (
 // and "Rev" are names of nets as well: alone they say nothing.
 func Is(r table.Row) bool {
 	n, first := r.Filled()
+	if n == 1 && first[0] == '(' {
+		return titleline.IsPageMark(table.Fold(first)) // "(continued on next page)"
+	}
 	if n == 0 || !value.IsLetter(first[0]) || !strings.ContainsAny(first, " :") && strings.ContainsAny(first, "0123456789") {
 		return false // most rows
 	}
