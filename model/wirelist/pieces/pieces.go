@@ -112,6 +112,7 @@ type lines struct {
 
 	pins, coloured, free int // how many begin with a cavity, say a colour, say that no wire is there
 	ids                  int // how many have an id of their own
+	onlyTo               int // how many say where a wire goes, and not from where
 	far                  int // how many that begin with a cavity tell a far end
 }
 
@@ -136,13 +137,33 @@ func linesOf(h shape.Headings, rows []table.Row, most int, r reader) lines {
 		case row.Drawn != nil:
 			all.failed++ // package strokes or arrow has parted it
 		case ok && len(cells) <= most:
+			if l.order {
+				l.notes = append(l.notes, text) // a person reads it again beside the ends
+			}
 			all.of[row.Line] = l
 			all.count(l, len(cells))
 		case mayTell(text):
 			all.failed++
 		}
 	}
-	return all
+	return all.withoutSteps()
+}
+
+// withoutSteps leaves out the numbered lines that name a thing, where most tell two ends: "1. Take the lid off" among steps that lay a
+// wire each.
+func (all lines) withoutSteps() lines {
+	if all.pins == 0 || all.both < all.pins {
+		return all
+	}
+	left := lines{lang: all.lang, of: map[int]*line{}, failed: all.failed}
+	for i, l := range all.of {
+		if l.pin == "" {
+			left.of[i] = l
+			left.count(l, 1)
+		}
+	}
+	left.parted = all.parted
+	return left
 }
 
 // count counts what a line of some cells says.
@@ -153,7 +174,7 @@ func (all *lines) count(l *line, cells int) {
 	}{
 		{&all.both, len(l.ends) == 2}, {&all.parted, cells > 1}, {&all.ids, l.id != ""}, {&all.bare, l.bare != ""},
 		{&all.pins, l.pin != ""}, {&all.far, l.pin != "" && len(l.ends) > 0}, {&all.coloured, l.colour != "" && l.values()},
-		{&all.free, l.free()}, {&all.told, l.sure()},
+		{&all.free, l.free()}, {&all.onlyTo, l.onlyTo}, {&all.told, l.sure()},
 	} {
 		if of.is {
 			*of.n++

@@ -1,6 +1,7 @@
 package row
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strings"
@@ -88,7 +89,7 @@ func readRow(im *draft.Importer, b *shape.Block, cells, notes []string, owner *d
 	}
 	if b.Plug != "" {
 		tos, col := endsOf(im, b, cells, name.FieldTo, name.FieldToPin, &it, column)
-		betweenEnds(im, it, []draft.End{{Text: b.Plug}}, tos, column(max(col, 0)))
+		betweenEnds(im, it, []draft.End{{Text: cmp.Or(b.Near, b.Plug)}}, tos, column(max(col, 0)))
 		return
 	}
 	if !b.Has(name.FieldFrom, name.FieldTo, name.FieldFromPin) || b.InCells() && !b.Has(name.FieldFrom) ||
