@@ -109,8 +109,8 @@ var lists = []string{"twoscripts", "columned", "comment", "hueword", "markup", "
 	"titleline", "name", "huecodes", "nameaside", "placehead", "freesaid", "signoff", "words", "printed", "endtext", "sentence",
 	"sidehead", "rising", "shape", "squaremm", "tail", "cableonce", "corecells", "pinhues", "column", "cablelines", "fuseways", "doubt",
 	"cableheads", "pads", "arrow", "point", "runline", "padlines", "alike", "lettered", "jotted", "penned", "stamped", "leaders",
-	"noted", "record", "goeson", "manual", "ownends", "midarrow", "parthead", "dotends", "farheads", "pieces", "grid", "twoside",
-	"titled", "parted",
+	"noted", "record", "goeson", "manual", "ownends", "midarrow", "parthead", "dotends", "farheads", "splicecells", "outputs", "thingheads",
+	"pieces", "grid", "twoside", "titled", "parted",
 	"plugwires", "block", "bothends", "described", "thingpins", "settle", "toget", "reading", "draft", "saidonce", "total", "taghues",
 	"farside", "runon", "grouphead", "row", "endpins", "toldpairs", "join", "audit"}
 
