@@ -104,7 +104,8 @@ var leads = map[string][]string{"tree": {"ends"}, "board/runs/others": {"board/r
 	"board/runs/cards": {"board/runs/say", "board/runs/card"}}
 
 // lists are the parts of the reader of lists, the lowest first: each may use those before it.
-var lists = []string{"comment", "twoscripts", "columned", "hueword", "markup", "pinword", "plugword", "strokes", "codepage", "table",
+var lists = []string{"abreast", "signs", "comment", "twoscripts", "columned", "hueword", "markup", "pinword", "plugword", "strokes",
+	"codepage", "table",
 	"strands", "squareword", "value", "huekey", "report", "prose", "cable", "freeword", "doingword", "stripname", "titleline", "name",
 	"huecodes", "nameaside", "placehead", "freesaid", "signoff", "words", "printed", "endtext", "sentence", "sidehead", "rising", "shape",
 	"tail", "cableonce", "corecells", "pinhues", "column", "cablelines", "fuseways", "doubt", "cableheads", "pads", "arrow", "point",
