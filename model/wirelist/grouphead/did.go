@@ -1,10 +1,10 @@
-package row
+package grouphead
 
-// takenAsFar is said of a heading that names the far end.
-const takenAsFar = "taken as the far end of the rows below it, "
+// TakenAsFar is said of a heading that names the far end.
+const TakenAsFar = "taken as the far end of the rows below it, "
 
-// leftOutBut says what is done with a text, which may name the near end of the rows below it.
-func leftOutBut(end string) string {
+// LeftOutBut says what is done with a text, which may name the near end of the rows below it.
+func LeftOutBut(end string) string {
 	if end == "" {
 		return "left out"
 	}
