@@ -1,6 +1,7 @@
 package wirelist
 
 import (
+	"slices"
 	"strings"
 
 	"contralay/model/wirelist/abreast"
@@ -11,19 +12,54 @@ import (
 	"contralay/model/wirelist/table"
 )
 
-// colourKey takes in the lines of the lists that say what their short forms of colours mean.
-func colourKey(im *draft.Importer, tables []table.Table) {
-	for _, t := range tables {
-		for i, key := range abreast.Each(len(t.Rows), func(i int) huekey.ColourKey { return keyIn(&t, i) }) {
+// colourKey takes in the lines of the lists that say what their short forms of colours mean, and gives the tables without those that say
+// nothing else.
+func colourKey(im *draft.Importer, tables []table.Table) []table.Table {
+	out := slices.Clone(tables)
+	for i := range out {
+		t := &out[i]
+		var kept []table.Row // nil as long as no line is taken out
+		last := -1           // the line of the last that was
+		keys := abreast.Each(len(t.Rows), func(k int) huekey.ColourKey { return keyIn(t, k) })
+		for k, r := range t.Rows {
+			if len(r.Cells) > 1 && t.Marked {
+				if kept != nil {
+					kept = append(kept, r)
+				}
+				continue
+			}
+			key, text, goesOn := keys[k], "", last > 0 && r.Line == last+1
+			if key != nil || goesOn {
+				text = shape.RowText(r.Cells)
+			}
+			if only := onlyKey(key, text, r.Level, goesOn); only != nil {
+				key, last = only, r.Line
+				if kept == nil {
+					kept = slices.Clone(t.Rows[:k])
+				}
+			} else if kept != nil {
+				kept = append(kept, r)
+			}
 			if key == nil {
 				continue
 			}
-			r := &t.Rows[i]
 			takeKey(im, t.File, key)
-			im.Say(report.Note, "key to the colours", table.Place{File: t.File, Sheet: t.Sheet, Row: r.Line},
-				strings.TrimSpace(shape.RowText(r.Cells)), readByKey)
+			im.Say(report.Note, "key to the colours", table.Place{File: t.File, Sheet: t.Sheet, Row: r.Line}, strings.TrimSpace(text),
+				readByKey)
+		}
+		if kept != nil {
+			t.Rows = kept
 		}
 	}
+	return out
+}
+
+// onlyKey is what a line that says nothing else says of colours: the line is a key itself, or it goes on with the one above it.
+func onlyKey(key huekey.ColourKey, text string, level int, goesOn bool) huekey.ColourKey {
+	if level > 0 || key == nil && !goesOn {
+		return nil
+	}
+	return huekey.OnlyKey(text, goesOn)
 }
 
 // keyIn is what a row of a table says of short forms of colours; nil of most.

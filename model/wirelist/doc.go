@@ -30,12 +30,17 @@
 // free; penned makes rows of lines that say in the words of a language where their wires go, stamped
 // those of the lines of a log or a chat that tell a wire, noted writes the lines of a fitter's notes
 // as the others read them, strokes reads lines that join the pins of two parts by a drawn stroke, midarrow tables
-// with a column of arrows between the two, described parts the short names of nets from the texts about them, taghues finds the colours
+// with a column of arrows between the two, parthead those whose columns are headed by the parts that the wires join, described
+// parts the short names of nets from the texts about them, taghues finds the colours
 // at the end of the numbers of wires, pinhues those beside cavities, rising tells numbers that rise by one, dotends finds tables
 // with a connector, a dot and its pin in a cell; codepage finds the letters of texts that do not say in which code page they are;
 // twoscripts parts what a text says once in
-// each of two scripts; farheads makes tables of lines below the parts that their wires go to; markup finds the tables
-// of wikis, of pages and of other texts that are written to be shown.
+// each of two scripts; farheads makes tables of lines below the parts that their wires go to; pieces is asked last, about lines
+// that no other package could read; markup finds the tables
+// of wikis, of pages and of other texts that are written to be shown; squaremm writes mm² where the sizes of a column are in mm;
+// quotation parts a letter from those that it quotes, manual finds the titles of sections that name a connector, goeson those that
+// go on with a table of a page before, ownends rows without headings that count the cavities of one connector, toget lists of things
+// to buy.
 //
 // What is not understood is never guessed away. It stays as text in the note of its
 // wire and as a finding with file, row and column. A connector, a far end, a length

@@ -2,6 +2,7 @@ package wirelist
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"contralay/model/wirelist/block"
@@ -14,6 +15,11 @@ import (
 // Explain says of each table in some lists how it can be read, the way that is taken first, with the share of the table that
 // the way explains and what it takes each column for. A recipe may be nil.
 func Explain(tables []table.Table, recipe *name.Recipe) (lines []string) {
+	if l := quotedIn(tables, nil); l != nil && !slices.ContainsFunc(Tables(tables, recipe), func(f Found) bool {
+		return f.Wires() && slices.ContainsFunc(tables, func(t table.Table) bool { return hasLine(t.Rows, f.Place.Row) })
+	}) {
+		return Explain(l.tables, recipe)
+	}
 	h, tables, keys := prepared(tables, recipe)
 	for _, t := range tables {
 		if recipe.LeavesOut(t.Sheet) {

@@ -39,6 +39,17 @@ var shelf = sync.OnceValues(catalogue.Default)
 // asked for that is not there. Then the harness is empty. Everything else is a finding
 // of the report, and the harness passes model.Harness.Check.
 func Import(tables []table.Table, opt draft.Options) (model.Harness, report.Report, error) {
+	h, rep, err := imported(tables, opt, nil)
+	for l := quotedIn(tables, nil); err != nil && l != nil; l = quotedIn(l.tables, l.beside) {
+		if of, says, bad := imported(l.tables, opt, l); bad == nil {
+			return of, says, nil
+		}
+	}
+	return h, rep, err
+}
+
+// imported makes a harness and a report of tables; l is the letter that they stand in, nil where they are in none.
+func imported(tables []table.Table, opt draft.Options, l *letter) (model.Harness, report.Report, error) {
 	im := &draft.Importer{Opt: opt, Cat: opt.Catalogue, ByKey: map[string]*draft.Term{}, SpliceIDs: map[string]bool{}}
 	if im.Cat == nil {
 		cat, err := shelf()
@@ -57,9 +68,10 @@ func Import(tables []table.Table, opt draft.Options) (model.Harness, report.Repo
 	if err != nil {
 		return model.Harness{}, report.Report{}, err
 	}
+	l.say(im)
 	known := words.Vocabulary()
 	tables = withoutKeys(im, known, withoutPrints(im, known, opt.Recipe, withoutSheetColumns(im, tables)))
-	colourKey(im, tables)
+	tables = colourKey(im, tables)
 	h := shape.Headings{Words: known, Recipe: im.Opt.Recipe.OfColumns(), NoEnds: im.Opt.NoEnds}
 	tables, told := withRecords(im, h, tables)
 	met := map[int]bool{}
@@ -234,6 +246,9 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int
 			wires = append(wires, f)
 			if f.Block.Grid {
 				im.Say(report.Note, "cells of a grid", f.Place, "", "taken for the rows below it")
+			}
+			if f.pieced() {
+				im.Doubt("lines read piece by piece", f.Place, "", "look at each end", f.Block.Rows)
 			}
 			if f.Block.Told {
 				im.Doubt("wires that sentences tell", f.Place, "", "read word by word; look at each end", f.Block.Rows)

@@ -9,14 +9,19 @@ import (
 	"contralay/model/wirelist/dotends"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/farheads"
+	"contralay/model/wirelist/goeson"
 	"contralay/model/wirelist/jotted"
 	"contralay/model/wirelist/leaders"
+	"contralay/model/wirelist/manual"
 	"contralay/model/wirelist/midarrow"
 	"contralay/model/wirelist/noted"
+	"contralay/model/wirelist/ownends"
+	"contralay/model/wirelist/parthead"
 	"contralay/model/wirelist/penned"
 	"contralay/model/wirelist/record"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/squaremm"
 	"contralay/model/wirelist/stamped"
 	"contralay/model/wirelist/table"
 )
@@ -26,7 +31,11 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 	out, told = slices.Clone(tables), map[table.Place][]table.Place{}
 	for i := range out {
 		t := &out[i]
+		t.Rows = manual.Rows(t)
+		t.Rows = goeson.Rows(t)
+		t.Rows = withOwnEnds(im, h, t)
 		t.Rows = midarrow.Rows(h, t)
+		t.Rows = withParts(im, h, t)
 		t.Rows = dotends.Rows(h, t)
 		t.Rows = farheads.Rows(h, t)
 		t.Rows = penned.Rows(h, t)
@@ -36,6 +45,7 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 		t.Rows = leaders.Rows(h, t)
 		t.Rows = leaders.Ends(h, t)
 		t.Rows = withoutSketches(im, h, t)
+		t.Rows = withSquares(im, h, t)
 		rows, lines := record.Rows(h, t)
 		if len(lines) == 0 {
 			continue
@@ -55,6 +65,16 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 	return out, told
 }
 
+// withOwnEnds writes headings above rows that begin with a cavity of one connector each, and says that nothing but their cells says so.
+func withOwnEnds(im *draft.Importer, h shape.Headings, t *table.Table) []table.Row {
+	rows, told := ownends.Rows(h, t)
+	for _, of := range told {
+		im.Doubt("a table without headings", table.Place{File: t.File, Sheet: t.Sheet, Row: of[0].Line}, "",
+			"its columns are taken by their cells; say what they mean if they are something else", of)
+	}
+	return rows
+}
+
 // withStamped makes rows of the lines of a log or a chat that tell a wire, and says which lines change one that is told above.
 func withStamped(im *draft.Importer, h shape.Headings, t *table.Table, told map[table.Place][]table.Place) []table.Row {
 	rows, later := stamped.Rows(h, t)
@@ -72,11 +92,37 @@ func withStamped(im *draft.Importer, h shape.Headings, t *table.Table, told map[
 	return rows
 }
 
+// withParts puts tables that are headed by parts in columns for both ends, and says which parts those are.
+func withParts(im *draft.Importer, h shape.Headings, t *table.Table) []table.Row {
+	rows, all := parthead.Rows(h, t)
+	for _, f := range all {
+		im.Doubt("headings taken for the names of devices", table.Place{File: t.File, Sheet: t.Sheet, Row: f.Line}, f.Parts,
+			"look whether they are, and their cells cavities", f.Rows)
+	}
+	return rows
+}
+
 // withoutSketches writes the lines of notes as they are read, and says which of them draw the face of a plug.
 func withoutSketches(im *draft.Importer, h shape.Headings, t *table.Table) []table.Row {
+	say := func(line int, text string) {
+		im.Say(report.Note, "sketch of a plug", table.Place{File: t.File, Sheet: t.Sheet, Row: line}, text, "left out")
+	}
+	for _, f := range t.Faces {
+		say(f.Line, f.Text)
+	}
 	rows, left := noted.Rows(h, t)
 	for _, r := range left {
-		im.Say(report.Note, "sketch of a plug", table.Place{File: t.File, Sheet: t.Sheet, Row: r.Line}, shape.RowText(r.Cells), "left out")
+		say(r.Line, shape.RowText(r.Cells))
+	}
+	return rows
+}
+
+// withSquares takes the mm of columns of sizes for mm², and says of which columns.
+func withSquares(im *draft.Importer, h shape.Headings, t *table.Table) []table.Row {
+	rows, taken := squaremm.Rows(h, t)
+	for _, c := range taken {
+		im.Doubt("sizes in mm", table.Place{File: t.File, Sheet: t.Sheet, Row: c.Rows[0].Line}, c.Head,
+			"taken as mm²: wire is made in these sections; say so if they are diameters", c.Rows)
 	}
 	return rows
 }

@@ -1,6 +1,8 @@
 package wirelist
 
 import (
+	"strings"
+
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/strokes"
@@ -19,7 +21,7 @@ func saySketches(im *draft.Importer, t *table.Table) {
 		case r.Sketch:
 			drawn = append(drawn, r)
 		case len(sides) > 0 && sides[len(sides)-1].Line == r.Line:
-		case len(r.Cells) > 2 && (r.Cells[0] == strokes.LeftEnd || r.Cells[2] == strokes.RightEnd):
+		case len(r.Cells) > 2 && (strings.HasPrefix(r.Cells[0], strokes.LeftEnd) || strings.HasPrefix(r.Cells[2], strokes.RightEnd)):
 			sides = append(sides, r)
 		}
 	}

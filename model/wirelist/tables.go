@@ -11,6 +11,7 @@ import (
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/huekey"
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/pieces"
 	"contralay/model/wirelist/reading"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
@@ -54,7 +55,7 @@ func (f *Found) Wires() bool { return !f.Said.LeftOut && !f.Loose && !f.Joined()
 func prepared(tables []table.Table, recipe *name.Recipe) (h shape.Headings, rows []table.Table, keys map[string]huekey.ColourKey) {
 	im, known := &draft.Importer{}, words.Vocabulary()
 	tables = withoutKeys(im, known, withoutPrints(im, known, recipe, withoutSheetColumns(im, tables)))
-	colourKey(im, tables)
+	tables = colourKey(im, tables)
 	h = shape.Headings{Words: known, Recipe: recipe.OfColumns()}
 	tables, _ = withRecords(im, h, tables)
 	return h, tables, im.Keys
@@ -72,6 +73,12 @@ func Tables(tables []table.Table, recipe *name.Recipe) (all []Found) {
 		h.Colours = keys[t.File]
 		found, _ := tablesIn(h, recipe, &t)
 		all = append(all, found...)
+	}
+	if slices.ContainsFunc(all, func(f Found) bool { return f.Wires() }) {
+		return all
+	}
+	if l := quotedIn(tables, nil); l != nil {
+		return Tables(l.tables, recipe)
 	}
 	return all
 }
@@ -131,7 +138,77 @@ func tablesIn(h shape.Headings, recipe *name.Recipe, t *table.Table) (all []Foun
 	if len(all) > 0 && loose && !all[0].Loose {
 		over = nil
 	}
+	rows, ok := pieces.Rows(h, t, unread(h, t, all, over), headless(h, t, all))
+	if ok {
+		parted := *t
+		parted.Rows = rows
+		return tablesIn(h, recipe, &parted)
+	}
 	return all, over
+}
+
+// pieced reports whether a table is made of lines that no other package could read: its headings stand on the line of its first row.
+func (f *Found) pieced() bool {
+	b := &f.Block
+	return len(b.Head) == 1 && len(b.Rows) > 0 && pieces.IsHead(b.Head[0]) && b.Head[0].Line == b.Rows[0].Line
+}
+
+// headless are the rows, as the sheet has them, of tables that are read without headings and of which nothing is said.
+func headless(h shape.Headings, t *table.Table, all []Found) (taken pieces.Taken) {
+	of := map[int]bool{}
+	taken.Colourless, taken.OneEnd = true, true
+	numbers := 0
+	for i := range all {
+		f := &all[i]
+		if !f.Wires() || slices.ContainsFunc(f.Block.Head, h.IsHead) || f.Block.Told || !f.Said.Nothing() {
+			continue
+		}
+		b := f.Reading().Block
+		for _, r := range f.Block.Head {
+			of[r.Line], taken.Odd = true, true
+		}
+		taken.Colourless = taken.Colourless && !b.Has(name.FieldColour, name.FieldGauge)
+		taken.OneEnd = taken.OneEnd && !b.Has(name.FieldTo)
+		for _, r := range b.Rows {
+			of[r.Line] = true
+			if pieces.IsBareSize(b.Cell(r.Cells, name.FieldNote)) {
+				numbers++
+			}
+			taken.Odd = taken.Odd || pieces.IsOddEnd(b.Cell(r.Cells, name.FieldFrom)) || pieces.IsOddEnd(b.Cell(r.Cells, name.FieldTo)) ||
+				pieces.IsCurrent(b.Cell(r.Cells, name.FieldFromPin)) || pieces.IsCurrent(b.Cell(r.Cells, name.FieldToPin))
+		}
+	}
+	for _, r := range t.Rows {
+		if of[r.Line] {
+			taken.Rows = append(taken.Rows, r)
+		}
+	}
+	taken.Numbered = numbers > 0 && 2*numbers >= len(taken.Rows)
+	return taken
+}
+
+// unread are the rows of a sheet that no table of wires takes in: those of no table, and those of the others without headings that are
+// known, or every row where there is no table of wires; none where a person has said something.
+func unread(h shape.Headings, t *table.Table, all []Found, over []table.Row) []table.Row {
+	rows, wires := slices.Clone(over), false
+	for i := range all {
+		f := &all[i]
+		if !f.Said.Nothing() {
+			return nil
+		}
+		wires = wires || f.Wires()
+		switch known := slices.ContainsFunc(f.Block.Head, h.IsHead); {
+		case known:
+		case !f.Wires():
+			rows = append(rows, f.All...)
+		case len(f.Block.Head) > 0:
+			rows = append(rows, f.Block.Titles...)
+		}
+	}
+	if !wires {
+		return t.Rows
+	}
+	return rows
 }
 
 // keyOf names a table; Nth is still to be given.
@@ -160,6 +237,7 @@ func (f *Found) read(h shape.Headings, recipe *name.Recipe) {
 	with := recipe.With(f.Said)
 	h.Recipe = with.OfColumns()
 	f.Readings = reading.Of(h, f.Block)
+	f.leaveValues()
 	f.sayColumns()
 	nth := map[string]int{}
 	for i := range f.Readings {

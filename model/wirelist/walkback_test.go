@@ -59,6 +59,9 @@ func walkBack(t *testing.T, list string, data []byte) int {
 	if err != nil {
 		return 0 // refused
 	}
+	for k := 0; k < len(tables); k++ {
+		tables = append(tables, tables[k].Letter...)
+	}
 	unit := map[string]bool{}
 	for _, u := range h.Units {
 		for _, id := range u.Wires {
@@ -91,6 +94,7 @@ func walkBack(t *testing.T, list string, data []byte) int {
 				}
 			}
 		}
+		b.cells = append(b.cells, lettersWritten(&rep, b.cells)...)
 		if list == "j15-vertical.csv" { // it stands on its side: the cells of a wire are in every row
 			for _, r := range tables[0].Rows {
 				b.cells = append(b.cells, r.Cells...)
@@ -118,6 +122,11 @@ func walkBack(t *testing.T, list string, data []byte) int {
 		if list == "wi04-letters-beside-sizes.txt" { // a line above its points does
 			for _, c := range slices.Clone(b.cells) {
 				b.cells = append(b.cells, strings.NewReplacer(" N ", " brown ", "N/W", "brown/white", "P/W", "pink/white").Replace(c))
+			}
+		}
+		if strings.HasPrefix(list, "hb01-") { // lines below its tables do
+			for _, c := range slices.Clone(b.cells) {
+				b.cells = append(b.cells, strings.NewReplacer("Lg", "light green", "Br", "brown", "B", "black").Replace(c))
 			}
 		}
 		if list == "wi15-key-and-no-sizes.txt" {
@@ -153,6 +162,32 @@ func walkBack(t *testing.T, list string, data []byte) int {
 		b.walk(&h, unit[w.ID])
 	}
 	return len(h.Wires)
+}
+
+// lettersWritten are the short cells with each letter written out by a line that the report calls a key to the colours, "B black, N brown".
+func lettersWritten(rep *report.Report, cells []string) (all []string) {
+	words := map[rune]string{}
+	for _, f := range rep.Findings {
+		if f.Rule != "key to the colours" {
+			continue
+		}
+		for part := range strings.FieldsFuncSeq(f.What, func(r rune) bool { return strings.ContainsRune(",:;", r) }) {
+			if w := strings.Fields(part); len(w) > 1 && len(w[0]) == 1 {
+				words[rune(w[0][0])] = w[1]
+			}
+		}
+	}
+	for _, c := range cells {
+		if len(words) == 0 || len(c) > 2 {
+			continue
+		}
+		text := ""
+		for _, r := range c {
+			text += words[r] + "/"
+		}
+		all = append(all, strings.Trim(text, "/"))
+	}
+	return all
 }
 
 // goneOn is the cells of a row, each with that below it, where the report says that the row below goes on with this one.

@@ -11,7 +11,7 @@ func bareBefore(text string) (rest string, v piece) {
 	w := strings.Fields(text)
 	for n := min(mostWords, len(w)-1); n > 1; n-- {
 		if colour, size := colourAndNumber(strings.Join(w[:n], " ")); size != "" && !(w[n-1] == size && isUnit(w[n])) {
-			return strings.Join(w[n:], " "), piece{text: strings.Join(w[:n], " "), colour: colour, size: size}
+			return strings.TrimLeft(strings.Join(w[n:], " "), "-–—:, "), piece{text: strings.Join(w[:n], " "), colour: colour, size: size}
 		}
 	}
 	return text, piece{}

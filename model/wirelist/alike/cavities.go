@@ -61,11 +61,11 @@ func Cavities(texts []string) (lines []Line, ok bool) {
 	said, used, refer, steps, more := 0, 0, 0, 0, false
 	for i := range lines {
 		line := &lines[i]
+		if name.StateOf(rest[i]) != name.Used || rest[i] == "" {
+			continue // "spare, taped back at the bulkhead for the heater of next year (grey)"
+		}
 		if line.Signal != "" && (!isShort(line.Signal) || isAmount(line.Signal)) {
 			return nil, false
-		}
-		if name.StateOf(rest[i]) != name.Used || rest[i] == "" {
-			continue
 		}
 		if end := endtext.SeenEnd(rest[i]); end != "" || endtext.SeenConnector(rest[i]) != "" {
 			refer++

@@ -40,6 +40,9 @@ func twistBehind(text string) (front, tail string) {
 			continue
 		}
 		front = strings.TrimRight(strings.Join(w[:i], " "), ",;- ")
+		if strings.Count(front, "(") > strings.Count(front, ")") {
+			front += ")" // "CAN high (yellow, twisted with pin 4)"
+		}
 		return front, strings.Trim(strings.Join(w[i:], " "), "(),;")
 	}
 	return text, ""

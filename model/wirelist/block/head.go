@@ -8,6 +8,7 @@ import (
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
+	"contralay/model/wirelist/words"
 )
 
 // isHead reports whether a row is the headings of a table: where a person or a rule line of Markdown says so,
@@ -38,7 +39,7 @@ func (f *finder) isHead(i int) bool {
 	if f.isStranger(i) {
 		return true
 	}
-	return apart && f.isWords(r) && (f.h.HeadWords(r) || f.current == nil && f.differs(i))
+	return apart && f.isWords(r) && (f.h.HeadWords(r) || words.AreOfValues(r.Cells) || f.current == nil && f.differs(i))
 }
 
 // hasPole reports whether a cell of a row ends with the sign of a pole, "Horn pin +", as cells of wires do and headings hardly.

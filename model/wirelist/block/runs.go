@@ -10,6 +10,7 @@ import (
 	"contralay/model/wirelist/runline"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
+	"contralay/model/wirelist/words"
 )
 
 // runs is how many rows from one on are points that tell a wire each, by both of its ends and an arrow between; 0 where they
@@ -150,11 +151,11 @@ func (f *finder) pad(end string) (device, pad string) {
 	if at > 0 && strings.Contains("+ - −", end[at+1:]) { // "Battery +"
 		return end[:at], strings.ReplaceAll(end[at+1:], "−", "-")
 	}
-	if at < 0 || len(end)-at > 9 || strings.Trim(end[at+1:], "0123456789") == "" || name.IsDeviceWord(table.Fold(end[at+1:])) {
+	if at < 0 || len(end)-at > 9 || strings.Trim(end[at+1:], "0123456789") == "" || isDevice(table.Fold(end[at+1:])) {
 		return end, "" // all ends together tell whether a number is a pad
 	}
-	if of := f.heads()[end[:at+1]]; !of.several && (of.first == "" || of.first == end) {
-		return end, ""
+	if of := f.heads()[end[:at+1]]; !of.several && (of.first == "" || of.first == end) || of.things {
+		return end, "" // "oil sender" and "oil gauge" are two devices
 	}
 	device = strings.TrimSpace(end[:at])
 	for _, word := range []string{" pin", " pad"} {
@@ -163,10 +164,16 @@ func (f *finder) pad(end string) (device, pad string) {
 	return device, end[at+1:]
 }
 
-// padHead is what begins some ends of a sheet, up to the last blank: the first of these ends, and whether another differs.
+// isDevice reports whether a folded word is of a device and never of its pad.
+func isDevice(w string) bool {
+	return name.IsDeviceWord(w) || w == "sender" || w == "gauge" || w == "probe" || w == "geber"
+}
+
+// padHead is what begins some ends of a sheet, up to the last blank: the first of these ends, whether another differs, and whether
+// the last word of each is a thing that wires are taken to.
 type padHead struct {
-	first   string
-	several bool
+	first           string
+	several, things bool
 }
 
 // heads are these of the whole sheet, looked for once.
@@ -183,7 +190,9 @@ func (f *finder) heads() map[string]padHead {
 		for _, e := range []string{from, to} {
 			if at := strings.LastIndexByte(e, ' '); at > 0 {
 				h := f.padHeads[e[:at+1]]
-				if h.first == "" {
+				last := e[at+1:]
+				thing := words.IsThing(last) && last != strings.ToUpper(last)
+				if h.things = thing && (h.things || h.first == ""); h.first == "" {
 					h.first = e
 				}
 				h.several = h.several || h.first != e

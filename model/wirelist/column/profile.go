@@ -3,6 +3,7 @@ package column
 import (
 	"strings"
 
+	"contralay/model/wirelist/doingword"
 	"contralay/model/wirelist/huekey"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
@@ -27,6 +28,7 @@ type Profile struct {
 	Ids      int // short, one word, with a digit
 	Free     int // of these the ones that are no colour
 	States   int // spare, not connected …
+	Changes  int // add, remove …
 	Words    int // letters and no digit
 	Prose    int // four words or more
 	Long     int // more than three letters, or two words
@@ -76,6 +78,7 @@ func (p *Profile) add(o *Profile) {
 	p.Ids += o.Ids
 	p.Free += o.Free
 	p.States += o.States
+	p.Changes += o.Changes
 	p.Words += o.Words
 	p.Prose += o.Prose
 	p.Long += o.Long
@@ -96,6 +99,7 @@ func (p *Profile) look(cell, lang string, mark value.Mark, key huekey.ColourKey)
 	}
 	state := name.StateOf(cell) != name.Used || name.IsUnknown(cell)
 	add(&p.States, state)
+	add(&p.Changes, !digits && doingword.IsChange(table.Fold(cell)))
 	add(&p.Numbers, number)
 	add(&p.Cavities, name.IsCavities(cell))
 	add(&p.Ends, name.IsEnd(cell))

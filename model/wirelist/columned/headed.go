@@ -38,6 +38,9 @@ func HasHeaded(text string) bool {
 	return heads != nil && below > 1
 }
 
+// AllUnder reports whether a line has two cells or more, each of which begins where a heading does.
+func AllUnder(heads, cells []Field) bool { return len(cells) > 1 && allUnder(heads, cells) }
+
 // allUnder reports whether each cell begins where a heading does.
 func allUnder(heads, cells []Field) bool {
 	for _, c := range cells {

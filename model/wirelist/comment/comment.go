@@ -134,7 +134,8 @@ func Source(text string) (comments string, lines int, ok bool) {
 	if !hasCommentSign(text) {
 		return text, 0, false
 	}
-	plain, program := withoutComments(strings.Split(text, "\n"))
+	all := strings.Split(text, "\n")
+	plain, program := withoutComments(all)
 	if program == nil {
 		return text, 0, false
 	}
@@ -157,10 +158,11 @@ func Source(text string) (comments string, lines int, ok bool) {
 		}
 		plain[i] = ""
 	}
-	script := cells == 0 && strings.HasPrefix(text, "#!")
+	script := cells == 0 && (strings.HasPrefix(text, "#!") || areSettings(all, program))
 	if lines > 0 && !script && (!plainly || 3*code < lines && (cells > 0 || remarks < lines)) {
 		return text, 0, false // a list of another kind, with remarks
 	}
+	setIn(all, plain, program)
 	return strings.Join(plain, "\n"), lines, true
 }
 

@@ -156,7 +156,7 @@ func cutSpaced(text string) (of, pin string) {
 	case pin == "L" || pin == "R" || len(strings.Fields(of)) > 5, len(name.Words(of)) == 0:
 		return "", ""
 	case pin == "+" || pin == "-", len(pin) == 2 && strings.ContainsAny(pin[1:], "+-") && pin[0] >= 'A' && pin[0] <= 'Z': // "V+"
-	case !name.IsCavity(pin) || strings.ToUpper(pin) != pin && strings.ToLower(pin) != "87a" && strings.ToLower(pin) != "87b":
+	case !name.IsCavity(pin) || strings.ToUpper(pin) != pin && !hasTerminal(name.Words(table.Fold(of)), pin):
 		return "", ""
 	}
 	words := name.Words(table.Fold(of))
@@ -187,6 +187,9 @@ func (c *endColumn) withoutDevices() {
 		places[e.of][e.pin] = true
 	}
 	c.ends = slices.DeleteFunc(c.ends, func(e spacedEnd) bool {
+		if hasTerminal(name.Words(e.of), e.pin) {
+			return false // two wires in one terminal of a relay
+		}
 		device := 2*same[e.of] > n[e.of] || 2*n[e.of] >= 3*len(places[e.of]) && n[e.of] > 1
 		if device {
 			c.whole++
@@ -228,27 +231,6 @@ func weightOf(device string, places map[string]bool) int {
 	return 0
 }
 
-// isContact reports whether a number is one that the terminals of relays have.
-func isContact(pin string) bool {
-	switch strings.ToLower(pin) {
-	case "30", "85", "86", "87", "87a", "87b":
-		return true
-	}
-	return false
-}
-
-// isRelayWord reports whether one of some words is of a relay.
-func isRelayWord(words []string) bool {
-	return slices.ContainsFunc(words, func(w string) bool {
-		for _, r := range []string{"relay", "relais", "rele", "relee", "przekaznik", "rela"} {
-			if strings.HasSuffix(w, r) {
-				return true
-			}
-		}
-		return false
-	})
-}
-
 // isUnitWord reports whether a word is of a box that has many cavities and is alone of its kind.
 func isUnitWord(w string) bool {
 	switch w {
@@ -258,22 +240,22 @@ func isUnitWord(w string) bool {
 	return name.IsUnit(w)
 }
 
-// part parts the ends of a column that is such, in any other the terminals of relays alone, and says so; where it is a
+// part parts the ends of a column that is such, in any other the marks of terminals alone, and says so; where it is a
 // guess a person should look. One plain word that is counted from 1 stays whole: "Injector 1".
 func (c *endColumn) part(im *draft.Importer) {
 	var sure, guessed []spacedEnd
 	for _, e := range c.ends {
-		relay := isContact(e.pin) && isRelayWord(name.Words(e.of))
-		if !c.parted && !relay {
+		terminal := hasTerminal(name.Words(e.of), e.pin)
+		if !c.parted && !terminal {
 			continue
 		}
 		at := strings.LastIndexByte(e.end.Text, ' ')
 		of := strings.TrimSpace(e.end.Text[:at])
-		if e.weight == 0 && !relay && !strings.Contains(of, " ") && strings.ToUpper(of) != of {
+		if e.weight == 0 && !terminal && !strings.Contains(of, " ") && strings.ToUpper(of) != of {
 			continue
 		}
 		e.end.Text, e.end.Pin = of, e.pin
-		if !c.parted || e.weight > 1 || e.weight > 0 && c.sure {
+		if terminal || !c.parted || e.weight > 1 || e.weight > 0 && c.sure {
 			sure = append(sure, e)
 		} else {
 			guessed = append(guessed, e)

@@ -25,40 +25,10 @@ func ReadColourKey(text string) ColourKey {
 	if key := keyOfSentences(text); key != nil {
 		return key
 	}
-	text = strings.TrimRight(text, ". ")
-	text = strings.TrimLeft(withoutOtherWords(text), partsOfKey)
-	first := text
-	if i := strings.IndexAny(text, partsOfKey); i >= 0 {
-		first = text[:i]
+	if key := keyOfWords(text); len(key) >= leastPieces {
+		return key
 	}
-	if !isShortForm(first) && !isLeadOfKey(first) {
-		return nil // most lines are none: they are not parted
-	}
-	parts := strings.FieldsFunc(text, func(r rune) bool { return strings.ContainsRune(partsOfKey, r) })
-	key := ColourKey{}
-	for len(parts) > 0 && !isShortForm(parts[0]) { // "Colours: W white …"
-		if len(key) > 0 || !isLeadOfKey(parts[0]) {
-			return nil
-		}
-		parts = parts[1:]
-	}
-	if len(parts) < 6 {
-		return nil
-	}
-	for i := 0; i+1 < len(parts); {
-		word, n := wordOfKey(parts[i+1:])
-		if !isShortForm(parts[i]) || n == 0 {
-			return nil
-		}
-		key[table.Fold(parts[i])] = word
-		if i += 1 + n; i == len(parts)-1 {
-			return nil
-		}
-	}
-	if len(key) < 3 {
-		return nil
-	}
-	return key
+	return nil
 }
 
 // keyOfOne reads a sentence that says what one short form means, "DBU is dark blue". Its letters stand in the words for the colour, in

@@ -16,6 +16,7 @@ func keyByPieces(text string) ColourKey {
 	if lead, rest, ok := strings.Cut(text, ": "); ok && len(strings.Fields(lead)) <= longest && !strings.ContainsAny(lead, ",;=") {
 		text = rest
 	}
+	text = withoutOtherWords(text)
 	key := ColourKey{}
 	letters := 0
 	for piece := range strings.FieldsFuncSeq(text, func(r rune) bool { return r == ',' || r == ';' }) {

@@ -17,7 +17,7 @@ func isCommonName(signal string) bool {
 	for _, w := range all {
 		volts := strings.TrimSuffix(strings.TrimSuffix(w, "v"), "volt")
 		switch {
-		case strings.Trim(volts, "0123456789") == "" && (volts != w || volts != ""), isVoltage(w):
+		case strings.Trim(volts, "0123456789") == "" && (volts != w || volts != ""), isVoltage(w), isCurrent(w):
 			continue
 		}
 		switch w {
@@ -32,6 +32,12 @@ func isCommonName(signal string) bool {
 		}
 	}
 	return len(all) > 0
+}
+
+// isCurrent reports whether a folded word is a current, "50ma": "+5V (50mA)" is a supply as "+5V" is.
+func isCurrent(w string) bool {
+	amps := strings.TrimSuffix(strings.TrimSuffix(w, "a"), "m")
+	return amps != w && amps != "" && strings.Trim(amps, "0123456789.") == "" && strings.HasSuffix(w, "a")
 }
 
 // pairs tells which connectors are the two ends of one cable by the names of their nets.

@@ -28,7 +28,7 @@ func OtherKind(folded string) string {
 	case "qty", "quantity", "quantities", "pcs", "price", "cost", "supplier", "vendor", "manufacturer", "mfr", "mpn", "sku", "parts", "bom",
 		"part", "stock", "order", "ordered", "menge", "anzahl", "stuck", "stueck", "preis", "lieferant", "bestellnummer", "quantite", "qte",
 		"prix", "fournisseur", "cantidad", "cant", "precio", "proveedor", "quantita", "prezzo", "fornitore", "ilosc", "cena", "dostawca",
-		"aantal", "prijs", "leverancier", "antal", "pris", "mnozstvi", "quantidade", "preco":
+		"aantal", "prijs", "leverancier", "antal", "pris", "mnozstvi", "quantidade", "preco", "stk", "szt", "qta":
 		return "parts"
 	case "distance", "distances", "entfernung", "abstand", "distancia", "distanza", "odleglosc", "afstand":
 		return "distances"

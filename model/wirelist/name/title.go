@@ -53,7 +53,7 @@ func ReadTitle(rows []table.Row, cat *catalogue.Catalogue) Title {
 		if len(Words(text)) == 0 {
 			continue
 		}
-		if r.Level == 0 && (titleline.IsRemark(text) || IsFreeLine(text)) {
+		if titleline.IsJob(text) || r.Level == 0 && (titleline.IsRemark(text) || IsFreeLine(text)) {
 			t.Remarks = append(t.Remarks, r)
 			continue
 		}

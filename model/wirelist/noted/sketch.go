@@ -5,6 +5,7 @@ import (
 	"strconv"
 	"strings"
 
+	"contralay/model/wirelist/columned"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/signs"
 	"contralay/model/wirelist/table"
@@ -114,11 +115,5 @@ func isPartOfFace(r table.Row) bool {
 	if strings.Trim(text, "-_=/\\|+.' ") == "" {
 		return true
 	}
-	switch strings.Trim(table.Fold(text), "()[]<>^-_=|*. ") {
-	case "key", "keyway", "key way", "latch", "tab", "clip", "notch", "lock", "lever", "top", "bottom", "front", "rear", "up", "down",
-		"nose", "nase", "raste", "riegel", "oben", "unten", "detrompeur", "ergot", "haut", "bas", "arriba", "abajo", "chiave", "sopra",
-		"sotto":
-		return true
-	}
-	return false
+	return columned.IsFaceWord(strings.Trim(table.Fold(text), "()[]<>^-_=|*. "))
 }

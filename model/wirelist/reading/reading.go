@@ -8,6 +8,7 @@ import (
 	"contralay/model/wirelist/doubt"
 	"contralay/model/wirelist/settle"
 	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/toget"
 )
 
 // Reading is one way to read a block.
@@ -35,8 +36,9 @@ type look struct{ *settle.Look }
 func Of(h shape.Headings, b block.Block) []Reading {
 	l := &look{settle.At(h, b)}
 	var all []Reading
+	things := toget.Is(l.Cols, l.Prof)
 	for _, kind := range kinds() {
-		if cols := kind.columns(l); cols != nil {
+		if cols := kind.columns(l); cols != nil && !things {
 			if r, ok := l.finish(kind.name, cols); ok {
 				if kind.sure {
 					r.Score += nearest

@@ -18,9 +18,7 @@ func (l *look) finish(called string, cols []shape.Column) (Reading, bool) {
 	l.Heads.Sides(cols)
 	l.apartEnds(cols)
 	l.endsBelow(cols)
-	bothends.OwnPins(cols, l.Prof)
-	bothends.FullSide(cols, l.Prof, l.Src.Rows)
-	bothends.WallColumn(cols, l.Prof, slices.Concat(l.Src.Titles, l.Src.Head[:max(len(l.Src.Head)-1, 0)]))
+	bothends.Finish(cols, l.Prof, l.Src.Rows, slices.Concat(l.Src.Titles, l.Src.Head[:max(len(l.Src.Head)-1, 0)]))
 	b := l.Block(cols)
 	l.Heads.Settle(b)
 	l.inCells(b)
@@ -132,8 +130,7 @@ func (l *look) pinsHang(b *shape.Block) (why []string, ok bool) {
 	if pin < 0 {
 		return []string{"no cell below " + shape.At(b.Cols, l.Find(b.Cols, name.FieldPin))}, l.saysWires()
 	}
-	p, c := &l.Prof[pin], &b.Cols[pin]
-	beside := 0
+	p, c, beside := &l.Prof[pin], &b.Cols[pin], 0
 	for i, c := range b.Cols {
 		switch c.Field {
 		case name.FieldSignal, name.FieldWire, name.FieldTo, name.FieldToPin, name.FieldColour, name.FieldGauge, name.FieldSpec,
@@ -168,8 +165,7 @@ func (l *look) isWeakPin(b *shape.Block, pin int) bool {
 	if l.Src.Listed || len(l.Src.Head) == 0 || c.InCell {
 		return false
 	}
-	w := name.Words(table.Fold(c.Head))
-	last := ""
+	w, last := name.Words(table.Fold(c.Head)), ""
 	if len(w) > 0 {
 		last = w[len(w)-1]
 	}

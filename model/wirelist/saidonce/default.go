@@ -25,7 +25,7 @@ func Default(im *draft.Importer, t *table.Table, blocks []*shape.Block, lang str
 	mark := blocks[0].Mark
 	for _, r := range t.Rows {
 		_, text := r.Filled()
-		if !shape.IsText(r) || !saysUnlessNoted(text) || isData(blocks, r.Line) {
+		if !shape.IsText(r) || !saysUnlessNoted(text) && !saysOfNoSize(text, mark) || isData(blocks, r.Line) {
 			continue
 		}
 		d := draft.Default{Text: text, Mark: mark, At: table.Place{File: t.File, Sheet: t.Sheet, Row: r.Line}}
@@ -166,9 +166,12 @@ func SayDefault(im *draft.Importer) {
 		if d.Size == "" {
 			what = "colour"
 		}
-		if len(d.Named) > 0 {
-			im.Doubt("a "+what+" that a text says of all wires", d.At, strings.TrimSpace(d.Text), "taken for the rows that say none",
-				d.Named)
+		const did = "taken for the rows that say none"
+		if len(d.Named) > 0 && saysOfNoSize(d.Text, d.Mark) {
+			im.Doubt("what a text says of rows that do not", d.At, strings.TrimSpace(d.Text), did, d.Named)
+			im.Rep.Findings[len(im.Rep.Findings)-1].Level = report.Note // it says itself of which rows it speaks
+		} else if len(d.Named) > 0 {
+			im.Doubt("a "+what+" that a text says of all wires", d.At, strings.TrimSpace(d.Text), did, d.Named)
 		} else if d.Rows > 0 {
 			im.Say(report.Note, "what a text says of rows that do not", d.At, strings.TrimSpace(d.Text), TakenForRows)
 		}

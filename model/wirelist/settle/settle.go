@@ -35,6 +35,8 @@ func (l *Look) settle() {
 	ends.joinedHeads()
 	ends.pinBehindTo()
 	ends.twoPinsOfASide()
+	bothends.NearDevice(l.Cols, l.Prof, l.Src.Rows)
+	bothends.SidesOfWall(l.Cols, l.Prof, l.Src.Rows, l.Titled())
 	ends.stripNumbers()
 	l.idsByCells()
 	ends.numbersOfPlugs()

@@ -26,7 +26,7 @@ func soleName(l *Look) {
 		if of = c; c.Head == "" || name.IsRemark(name.Words(table.Fold(c.Head))) || name.IsSpent(c.Head) ||
 			5*p.Filled < 4*len(l.Src.Rows) && !l.headsGroups(i) ||
 			5*p.Distinct < 3*p.Filled || 2*p.Numbers > p.Filled || 4*p.Prose > p.Filled && !l.headsGroups(i) ||
-			4*p.States > p.Filled || p.Colours > 0 || p.Ends > 0 {
+			4*(p.States+p.Changes) > p.Filled || p.Colours+p.Lengths > 0 || p.Ends > 0 {
 			return
 		}
 	}

@@ -145,8 +145,7 @@ func (h Headings) meanings(r table.Row) (cols []Column, lang string, weak map[na
 	return cols, lang, weak
 }
 
-// figures are the signs of numbers.
-var figures = signs.Of("0123456789.,")
+var figures = signs.Of("0123456789.,") // of numbers
 
 // HasNumber reports whether a cell is a number alone, which no heading is. It spares most rows the
 // looking up.

@@ -272,7 +272,8 @@ func (h Headings) twoSided(try []string) (name.Meaning, bool) {
 func withoutUnit(all []string) []string {
 	if n := len(all); n > 1 {
 		switch last := all[n-1]; {
-		case value.LengthWord(last) != "", last == "a", last == "ma", last == "mm2", last == "awg", last == "amps", last == "v":
+		case value.LengthWord(last) != "", last == "a", last == "ma", last == "mm2", last == "mmq", last == "qmm", last == "sqmm",
+			last == "awg", last == "amps", last == "v":
 			return all[:n-1]
 		case last == "no" || last == "nr" || last == "number" || last == "id":
 			return all[:n-1]
@@ -302,7 +303,7 @@ func unitOf(all []string, c *Column) {
 			c.Bare, c.Said = value.BareMM2, true
 			continue
 		}
-		if w == "mm2" || w == "qmm" || w == "mmq" {
+		if w == "mm2" || w == "qmm" || w == "mmq" || w == "sqmm" {
 			c.Bare, c.Said = value.BareMM2, true
 		}
 		if isSection(w) {

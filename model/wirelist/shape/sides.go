@@ -104,7 +104,7 @@ func (h Headings) ofDevice(c *Column, f name.Field) {
 		c.Of = of // "Pin FT"
 		return
 	}
-	if cut := strings.LastIndexAny(bare, " -_/."); cut > 0 {
+	if cut := strings.LastIndexAny(bare, " -_/."); cut > 0 && !words.IsPortOfKind(table.Fold(bare)) {
 		c.Of = strings.TrimRight(bare[:cut], " -_/.")
 	}
 }

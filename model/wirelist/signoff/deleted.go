@@ -24,7 +24,7 @@ func IsDeleted(cell string) bool {
 		"supprime", "supprimee", "annule", "annulee", "eliminado", "eliminada", "anulado", "eliminato", "eliminata", "annullato":
 		return true
 	}
-	return f == "removed" || strings.HasPrefix(f, "removed rev") || strings.HasPrefix(f, "removed in rev") || f == "del"
+	return f == "removed" || f == "remove" || strings.HasPrefix(f, "removed rev") || strings.HasPrefix(f, "removed in rev") || f == "del"
 }
 
 // IsRemoved reports whether a text says that its wire was taken out, and more behind a sign, "REMOVED - old fan", "ausgebaut: Hupe". Beside

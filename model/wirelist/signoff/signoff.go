@@ -22,6 +22,9 @@ var digits, parting, roundHeads = signs.Of("0123456789"), signs.Of(" :"), signs.
 // and "Rev" are names of nets as well: alone they say nothing.
 func Is(r table.Row) bool {
 	n, first := r.Filled()
+	if n == 1 && first[0] == '(' {
+		return titleline.IsPageMark(table.Fold(first)) // "(continued on next page)"
+	}
 	if n == 0 || !value.IsLetter(first[0]) || !parting.In(first) && digits.In(first) {
 		return false // most rows
 	}

@@ -147,7 +147,7 @@ func withoutRest(text string) (plain, rest string) {
 //	GROUND  25 - 25
 func pairs(text string) (l line, ok bool) {
 	var name []string
-	for _, p := range columned.Gapped(text) {
+	for _, p := range namedPairs(columned.Gapped(text)) {
 		if w, is := pair(p); is {
 			if len(l.wires) == 0 {
 				w.near.name = strings.Join(name, " ")
@@ -163,6 +163,24 @@ func pairs(text string) (l line, ok bool) {
 		return line{}, false
 	}
 	return l, true
+}
+
+// namedPairs parts the cells in which one blank alone stands between the name of a wire, which has an arrow, and its two pins:
+// "STROBE->BUSY 1 - 11".
+func namedPairs(cells []columned.Field) (all []columned.Field) {
+	for _, c := range cells {
+		w := strings.Fields(c.Text)
+		n := len(w)
+		if n < 4 || !isNumber(w[n-1]) || w[n-2] != "-" || !isNumber(w[n-3]) || !strings.Contains(c.Text, "->") {
+			all = append(all, c)
+			continue
+		}
+		pins := strings.Join(w[n-3:], " ")
+		cut := c.To - runes(c.Text) + runes(strings.TrimSuffix(c.Text, pins))
+		all = append(all, columned.Field{Text: strings.Join(w[:n-3], " "), From: c.From, To: cut - 1},
+			columned.Field{Text: pins, From: cut, To: c.To})
+	}
+	return all
 }
 
 // pair reads a cell of two numbers with a short stroke between them.

@@ -36,7 +36,7 @@ func Find(lines []string) (all []Run) {
 	if all = find(lines, leastWires); len(all) > 0 {
 		all = find(lines, 1)
 	}
-	return append(all, directed(lines)...)
+	return append(parted(all), directed(lines)...)
 }
 
 // find finds the runs of a text that have so many lines at least.

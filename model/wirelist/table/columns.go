@@ -64,6 +64,8 @@ func readColumns(name, text string, l Limits) ([]Table, error) {
 			row.Cells = allMarked(columned.Under(own.Heads, columned.Parted(own.Heads, own.Starts, cells)))
 		case apart && own.Title && len(cells) > 1: // a title with gaps in it
 			row.Cells = []string{marked(strings.Join(strings.Fields(line), " "))}
+		case n+1 == at && columned.AllUnder(heads, cells): // the upper row of headings in two
+			row.Cells = allMarked(columned.Under(heads, cells))
 		case len(cells) == 1 && (n < at || cells[0].From < heads[0].To), (n < at || titles[n]) && len(cells) == 2:
 			row.Cells = []string{marked(cells[0].Text)}
 			if len(cells) == 2 {

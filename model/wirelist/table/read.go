@@ -8,6 +8,7 @@ import (
 	"contralay/model/visible"
 	"contralay/model/wirelist/columned"
 	"contralay/model/wirelist/comment"
+	"contralay/model/wirelist/quotation"
 	"contralay/model/wirelist/strokes"
 )
 
@@ -52,12 +53,33 @@ func read(name string, data []byte, l Limits) ([]Table, error) {
 // readText reads a text of any kind.
 func readText(name, text string, l Limits) ([]Table, error) {
 	lower := strings.ToLower(name)
-	if strings.HasSuffix(lower, ".md") || strings.HasSuffix(lower, ".markdown") {
+	if strings.HasSuffix(lower, ".md") || strings.HasSuffix(lower, ".markdown") || hasMarkup(name, text) {
 		return readMarkdown(name, text, l)
 	}
-	if hasMarkup(name, text) {
-		return readMarkdown(name, text, l)
+	if !strings.HasSuffix(lower, ".csv") && !strings.HasSuffix(lower, ".tsv") {
+		return readLetter(name, text, l, mostDeep)
 	}
+	return readPlain(name, lower, text, l)
+}
+
+// mostDeep is how often a letter may quote another that is read: more signs before a line are no letter (no source).
+const mostDeep = 5
+
+// readLetter reads a text, and what it quotes as a letter of its own.
+func readLetter(name, text string, l Limits, deep int) ([]Table, error) {
+	answer, letter, quotes := quotation.Part(text)
+	plain, faces := columned.WithoutFaces(answer)
+	all, err := readPlain(name, strings.ToLower(name), plain, l)
+	if err == nil && len(all) > 0 {
+		if all[0].Faces = faces; quotes && deep > 0 {
+			all[0].Letter, err = readLetter(name, letter, l, deep-1)
+		}
+	}
+	return all, err
+}
+
+// readPlain reads a text that is no page and no wiki.
+func readPlain(name, lower, text string, l Limits) ([]Table, error) {
 	text = columned.WithoutBoxes(text)
 	if comments, lines, ok := comment.Source(text); ok {
 		all, err := readMarkdown(name, comments, l)
@@ -71,10 +93,8 @@ func readText(name, text string, l Limits) ([]Table, error) {
 			return readHeaded(name, parted, heads, l)
 		}
 	}
-	if !strings.HasSuffix(lower, ".csv") && !strings.HasSuffix(lower, ".tsv") && strokes.Has(text) {
-		return readMarkdown(name, text, l)
-	}
-	if hasRuler(text) || isPoints(text) || columned.StartsArrowed(text) || columned.Led(text) {
+	if !strings.HasSuffix(lower, ".csv") && !strings.HasSuffix(lower, ".tsv") && strokes.Has(text) ||
+		hasRuler(text) || isPoints(text) || columned.StartsArrowed(text) || columned.Led(text) {
 		return readMarkdown(name, text, l)
 	}
 	if inColumns(text) && isLeads(text) {

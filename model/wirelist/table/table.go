@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"contralay/model/visible"
+	"contralay/model/wirelist/columned"
 )
 
 // Table is one sheet of a workbook, or the whole of a text file.
@@ -18,6 +19,8 @@ type Table struct {
 	Program int    // it is the comments of a program, of which so many lines are left out
 	Guess   string // the code page that its letters were read in, where that is a guess; "" where it is none
 	Odd     []Odd
+	Faces   []columned.Face // the lines that draw the face of a plug: they are no rows
+	Letter  []Table         // what the letter holds that this one quotes, a sign less before each line
 }
 
 // Odd is a cell, or the name of a sheet, with characters that are left out of it: what commands a

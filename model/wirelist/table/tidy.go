@@ -96,6 +96,7 @@ func unmarked(s string) (plain, shown string) {
 func settled(all []Table) []Table {
 	for i := range all {
 		t := &all[i]
+		t.Letter = settled(t.Letter)
 		name, shown := unmarked(t.Sheet)
 		if t.Sheet = name; shown != "" {
 			t.Odd = append(t.Odd, Odd{Shown: shown})

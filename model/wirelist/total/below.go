@@ -68,9 +68,12 @@ func onlySuch(b *shape.Block, i int) bool {
 	return i > 0
 }
 
-// sums reports whether a row holds a sum and a word for one or a share that is added, "17.4 | total, buy 20", "+8 % waste | 14342", and
+// sums reports whether a row sums the list up.
+func sums(b *shape.Block, r table.Row) bool { return holdsSum(b, r) || saysTotal(b, r) }
+
+// holdsSum reports whether a row holds a sum and a word for one or a share that is added, "17.4 | total, buy 20", "+8 % waste | 14342", and
 // nothing where a row says the name, an end, the size or the colour of a wire.
-func sums(b *shape.Block, r table.Row) bool {
+func holdsSum(b *shape.Block, r table.Row) bool {
 	number, said := false, false
 	for i, c := range r.Cells {
 		if c == "" {

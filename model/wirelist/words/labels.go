@@ -14,7 +14,8 @@ func HeadsLabel(heading string) bool {
 	const most = 3 // words, "wire tag no"
 	return len(w) > 0 && len(w) <= most && slices.ContainsFunc(w, func(w string) bool {
 		switch w {
-		case "tag", "tags", "label", "labels", "line", "marker", "markers", "marking", "sleeve", "ferrule", "etiquette", "etichetta",
+		case "tag", "tags", "label", "labels", "line", "print", "printed", "printing", "imprint", "aufdruck", "opdruk",
+			"marker", "markers", "marking", "sleeve", "ferrule", "etiquette", "etichetta",
 			"siglatura", "etiqueta", "etiquetado", "marcacion", "marcado", "kennzeichnung", "beschriftung", "markierung",
 			"aderkennzeichnung",
 			"codering", "markering", "markning", "etikett", "maerke", "mærke", "maerkning", "mærkning", "merking", "merke", "merkinta",

@@ -10,13 +10,13 @@ import (
 // is what its wire is called in Spanish. nil for any other heading.
 func NumberOf(all []string) []string {
 	of := all
-	for len(of) > 0 && isNumberWord(of[0]) {
+	for len(of) > 0 && IsNumberWord(of[0]) {
 		of = of[1:]
 	}
 	if len(of) < len(all) && len(of) > 1 && slices.Contains([]string{"de", "di", "du", "del", "of", "van", "da"}, of[0]) {
 		of = of[1:]
 	}
-	for len(of) > 0 && isNumberWord(of[len(of)-1]) {
+	for len(of) > 0 && IsNumberWord(of[len(of)-1]) {
 		of = of[:len(of)-1]
 	}
 	if len(of) == len(all) || len(of) == 0 {
@@ -26,7 +26,7 @@ func NumberOf(all []string) []string {
 	return []string{"numero de " + called, called + " no", called}
 }
 
-// isNumberWord is one folded word for number; a sign of its own stays of "N.º".
-func isNumberWord(w string) bool {
+// IsNumberWord reports whether a folded word is one for number; a sign of its own stays of "N.º".
+func IsNumberWord(w string) bool {
 	return slices.Contains([]string{"n", "no", "nr", "nº", "n°", "º", "°", "num", "numero", "nummer", "number", "#"}, w)
 }

@@ -77,6 +77,7 @@ var vocabulary = sync.OnceValue(func() map[string]name.Meaning {
 	add(name.FieldPin, "it", "piedino", "morsetto", "contatto", "polo")
 	add(name.FieldFromPin, "", "from pin", "from cavity", "from terminal", "source pin", "start pin", "pin a", "pin 1")
 	add(name.FieldToPin, "", "to pin", "to cavity", "to terminal", "destination pin", "dest pin", "end pin", "pin b", "pin 2")
+	add(name.FieldToPin, "de", "gegenpin", "gegenklemme", "gegenkontakt")
 	add(name.FieldSignal, "", "signal", "signal name", "sig name", "sig", "description", "desc", "function", "func", "fn", "fct",
 		"assignment", "name", "service",
 		"net", "net name",
@@ -97,7 +98,7 @@ var vocabulary = sync.OnceValue(func() map[string]name.Meaning {
 		"end location",
 		"leads to", "to where", "finish", "finish point", "end", "wire to", "cable to",
 		"leitung zu", "kabel zu", "other end", "far end", "that end", "opposite end", "mates with", "peer", "and",
-		"gegenstelle", "gegenseite", "verbunden mit",
+		"gegenstelle", "gegenseite", "gegengerat", "verbunden mit",
 		"feeds", "supplies", "powers", "speist", "versorgt", "alimente", "alimenta", "matar", "voedt", "zasila",
 		"geht zu", "wohin", "relie a", "connecte a", "conectado a", "va a", "collegato a")
 	for _, of := range []string{"ref", "reference", "designator", "component", "location", "node", "unit", "module", "block", "name",
@@ -134,6 +135,7 @@ var vocabulary = sync.OnceValue(func() map[string]name.Meaning {
 	languages(further)
 	furtherWords(further)
 	endsBySide(further)
+	printedWords(further)
 	return m
 })
 

@@ -1,0 +1,102 @@
+package pieces
+
+import (
+	"slices"
+	"strings"
+
+	"contralay/model/wirelist/arrow"
+	"contralay/model/wirelist/words"
+)
+
+// piece is a part of a line between two marks.
+type piece struct {
+	text  string
+	aside bool // it stands in brackets
+	to    bool // a word or sign for where a wire goes stands before it
+}
+
+// marks part what a line says.
+var marks = []string{"\t", "  ", ", ", "; ", " | ", " - ", " – ", " — ", ": ", " = "}
+
+// cut parts a line; ok is false where it says twice where something goes.
+func cut(text string) (all []piece, ok bool) {
+	text = strings.TrimSpace(strings.TrimLeft(strings.TrimSpace(text), "-*•·>"))
+	for _, p := range withoutBrackets(text) {
+		if p.aside {
+			all = append(all, p)
+			continue
+		}
+		p.text = polesKept(p.text)
+		for _, m := range marks {
+			p.text = strings.ReplaceAll(p.text, m, "\n")
+		}
+		for part := range strings.SplitSeq(p.text, "\n") {
+			if part = strings.Trim(part, " ,;:."); part != "" && strings.Trim(part, "-–—") != "" {
+				all = append(all, atTo(part)...)
+			}
+		}
+	}
+	n := 0
+	for _, p := range all {
+		if p.to {
+			n++
+		}
+	}
+	return slices.DeleteFunc(all, func(p piece) bool { return p.text == "" }), n < 2
+}
+
+// polesKept joins the pole of a device to its name, where a word or sign for where the wire goes stands behind it: "pump - to the stud" has
+// no dash between two texts.
+func polesKept(text string) string {
+	for from := 0; ; {
+		at := strings.Index(text[from:], " - ")
+		if at < 0 {
+			return text
+		}
+		at += from
+		behind := strings.TrimSpace(text[at+3:])
+		if pieces := atTo(behind); len(pieces) == 2 && pieces[0].text == "" {
+			text = text[:at] + ":-" + text[at+2:]
+		}
+		from = at + 3
+	}
+}
+
+// withoutBrackets parts a line at its brackets.
+func withoutBrackets(text string) (all []piece) {
+	for {
+		open := strings.IndexAny(text, "([")
+		if open < 0 {
+			return append(all, piece{text: text})
+		}
+		end := strings.IndexByte(text[open:], ")]"[strings.IndexByte("([", text[open])])
+		if end < 0 {
+			return append(all, piece{text: text})
+		}
+		all = append(all, piece{text: text[:open]}, piece{text: strings.TrimSpace(text[open+1 : open+end]), aside: true})
+		text = text[open+end+1:]
+	}
+}
+
+// atTo parts a piece at the arrow or the word that says where a wire goes.
+func atTo(text string) []piece {
+	if from, to := arrow.In(text); to > 0 {
+		return []piece{{text: strings.TrimSpace(text[:from])}, {text: strings.TrimSpace(text[to:]), to: true}}
+	}
+	low := " " + strings.ToLower(text) + " "
+	if len(low) != len(text)+2 {
+		return []piece{{text: text}}
+	}
+	for _, w := range words.ToWords() {
+		at := strings.Index(low, " "+w+" ")
+		if at < 0 || at+len(w) >= len(text) {
+			continue
+		}
+		behind := strings.TrimSpace(text[at+len(w):])
+		if first, _, _ := strings.Cut(strings.ToLower(behind), " "); words.IsPaper(first) {
+			continue
+		}
+		return []piece{{text: strings.TrimSpace(text[:at])}, {text: behind, to: true}}
+	}
+	return []piece{{text: text}}
+}
