@@ -110,8 +110,8 @@ var lists = []string{"abreast", "signs", "twoscripts", "columned", "comment", "h
 	"titleline", "name", "huecodes", "nameaside", "placehead", "freesaid", "signoff", "words", "printed", "endtext", "sentence",
 	"sidehead", "rising", "shape", "squaremm", "tail", "cableonce", "corecells", "pinhues", "column", "cablelines", "fuseways", "doubt",
 	"cableheads", "pads", "arrow", "point", "runline", "padlines", "alike", "lettered", "jotted", "penned", "stamped", "leaders",
-	"noted", "record", "goeson", "manual", "ownends", "midarrow", "parthead", "dotends", "farheads", "pieces", "grid", "twoside",
-	"titled", "parted",
+	"noted", "record", "goeson", "manual", "ownends", "midarrow", "parthead", "dotends", "farheads", "splicecells", "outputs", "thingheads",
+	"pieces", "grid", "twoside", "titled", "parted",
 	"plugwires", "block", "bothends", "described", "thingpins", "settle", "toget", "reading", "draft", "saidonce", "total", "taghues",
 	"farside", "runon", "grouphead", "row", "endpins", "toldpairs", "join", "audit"}
 

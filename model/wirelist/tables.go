@@ -17,6 +17,7 @@ import (
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/signoff"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/thingheads"
 	"contralay/model/wirelist/words"
 )
 
@@ -138,6 +139,7 @@ func tablesIn(h shape.Headings, recipe *name.Recipe, t *table.Table) (all []Foun
 	if len(all) > 0 && loose && !all[0].Loose {
 		over = nil
 	}
+	thingheads.Settle(blocksAll(all))
 	rows, ok := pieces.Rows(h, t, unread(h, t, all, over), headless(h, t, all))
 	if ok {
 		parted := *t
@@ -145,6 +147,16 @@ func tablesIn(h shape.Headings, recipe *name.Recipe, t *table.Table) (all []Foun
 		return tablesIn(h, recipe, &parted)
 	}
 	return all, over
+}
+
+// blocksAll are the blocks of those of some tables that are read as wires.
+func blocksAll(all []Found) (blocks []*shape.Block) {
+	for i := range all {
+		if all[i].Wires() {
+			blocks = append(blocks, all[i].Reading().Block)
+		}
+	}
+	return blocks
 }
 
 // pieced reports whether a table is made of lines that no other package could read: its headings stand on the line of its first row.

@@ -49,5 +49,5 @@ func WithoutStars(cell string) string {
 	if end < 1 || cell[end] == ' ' || end+2 < len(cell) && cell[end+2] != ' ' {
 		return cell
 	}
-	return strings.Join(strings.Fields(cell[1:end+1] + cell[end+2:]), " ")
+	return strings.Join(strings.Fields(cell[1:end+1]+cell[end+2:]), " ")
 }

@@ -14,7 +14,7 @@ import (
 //	2 fog, yellow 20                86 ign fuse 2, red 20
 //	3 earth, black 16               87 fan, red/blue 12
 func (all lines) countCavities(t *table.Table) bool {
-	if all.told < least || all.failed > 0 || all.pins < len(all.of) || all.told < len(all.of) {
+	if all.told < least || all.failed > 0 || all.pins < all.n || all.told < all.n {
 		return false
 	}
 	last, runs := 0, 0

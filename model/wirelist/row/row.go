@@ -1,6 +1,7 @@
 package row
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strings"
@@ -102,7 +103,7 @@ func finish(im *draft.Importer, b *shape.Block, cells []string, it draft.Item, o
 	}
 	if b.Plug != "" {
 		tos, col := endsOf(im, b, cells, name.FieldTo, name.FieldToPin, &it, column)
-		betweenEnds(im, it, []draft.End{{Text: b.Plug}}, tos, column(max(col, 0)))
+		betweenEnds(im, it, []draft.End{{Text: cmp.Or(b.Near, b.Plug)}}, tos, column(max(col, 0)))
 		return
 	}
 	if !b.Has(name.FieldFrom, name.FieldTo, name.FieldFromPin) || b.InCells() && !b.Has(name.FieldFrom) ||
