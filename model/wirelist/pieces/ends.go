@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/commas"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
@@ -153,7 +154,7 @@ func IsOddEnd(text string) bool {
 	if strings.Contains(text, "=") || len(w) > mostText || strings.HasSuffix(text, "A)") {
 		return true
 	}
-	for part := range strings.SplitSeq(text, ",") {
+	for _, part := range commas.Parts(text, ",") {
 		if _, ok := value.ParseColour(strings.TrimSpace(part), ""); ok && len(part) > 2 && len(part) < len(text) {
 			return true
 		}
