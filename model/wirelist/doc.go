@@ -34,7 +34,9 @@
 // parts the short names of nets from the texts about them, taghues finds the colours
 // at the end of the numbers of wires, pinhues those beside cavities, rising tells numbers that rise by one, dotends finds tables
 // with a connector, a dot and its pin in a cell; codepage finds the letters of texts that do not say in which code page they are;
-// twoscripts parts what a text says once in
+// splicecells takes the
+// splices in a column of their own for ends, outputs tells the numbers of outputs from cavities, thingheads calls the connectors of
+// sections by their titles; twoscripts parts what a text says once in
 // each of two scripts; farheads makes tables of lines below the parts that their wires go to; pieces is asked last, about lines
 // that no other package could read; markup finds the tables
 // of wikis, of pages and of other texts that are written to be shown; commas parts texts at their commas,

@@ -21,6 +21,7 @@ import (
 	"contralay/model/wirelist/record"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/splicecells"
 	"contralay/model/wirelist/squaremm"
 	"contralay/model/wirelist/stamped"
 	"contralay/model/wirelist/table"
@@ -37,6 +38,7 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 		t.Rows = midarrow.Rows(h, t)
 		t.Rows = withParts(im, h, t)
 		t.Rows = dotends.Rows(h, t)
+		t.Rows = splicecells.Rows(h, t)
 		t.Rows = farheads.Rows(h, t)
 		t.Rows = penned.Rows(h, t)
 		t.Rows = withStamped(im, h, t, told)

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"contralay/model/visible"
+	"contralay/model/wirelist/abreast"
 	"contralay/model/wirelist/block"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/huekey"
@@ -16,6 +17,7 @@ import (
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/signoff"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/thingheads"
 	"contralay/model/wirelist/words"
 )
 
@@ -128,11 +130,16 @@ func tablesIn(h shape.Headings, recipe *name.Recipe, t *table.Table) (all []Foun
 		} else if all[i].Said.LeftOut {
 			all[i].Odd = append(all[i].Odd, "it is said to go on with the table above it and to be left out")
 		}
-		all[i].read(h, recipe)
 	}
+	abreast.Rows(len(all), func(from, to int) {
+		for i := from; i < to; i++ {
+			all[i].read(h, recipe)
+		}
+	})
 	if len(all) > 0 && loose && !all[0].Loose {
 		over = nil
 	}
+	thingheads.Settle(blocksAll(all))
 	rows, ok := pieces.Rows(h, t, unread(h, t, all, over), headless(h, t, all))
 	if ok {
 		parted := *t
@@ -140,6 +147,16 @@ func tablesIn(h shape.Headings, recipe *name.Recipe, t *table.Table) (all []Foun
 		return tablesIn(h, recipe, &parted)
 	}
 	return all, over
+}
+
+// blocksAll are the blocks of those of some tables that are read as wires.
+func blocksAll(all []Found) (blocks []*shape.Block) {
+	for i := range all {
+		if all[i].Wires() {
+			blocks = append(blocks, all[i].Reading().Block)
+		}
+	}
+	return blocks
 }
 
 // pieced reports whether a table is made of lines that no other package could read: its headings stand on the line of its first row.
@@ -274,6 +291,9 @@ func (f *Found) leaveRows() {
 // setHeading makes the row that is said the headings of the table: what stands above it are titles.
 func (f *Found) setHeading() {
 	b := &f.Block
+	if f.Said.Heading == "" && !f.Said.NoHeading {
+		return
+	}
 	rows := slices.Concat(b.Titles, b.Head, b.Rows)
 	switch at := slices.IndexFunc(rows, func(r table.Row) bool { return shape.RowText(r.Cells) == f.Said.Heading }); {
 	case f.Said.NoHeading:

@@ -24,7 +24,7 @@ func (a *auditor) lacking(t *Table) {
 	to := has[name.FieldTo] || has[name.FieldToPin] || has[name.FieldRun] || has[name.FieldDevicePin]
 	for i, c := range t.Cols {
 		w := name.Words(table.Fold(c.Head))
-		if c.Field != name.FieldKeep || c.Given || c.Head == "" || name.IsRemark(w) || name.IsSpent(c.Head) ||
+		if c.Field != name.FieldKeep || c.Given || c.Alias || c.Head == "" || name.IsRemark(w) || name.IsSpent(c.Head) ||
 			words.TellsNoWire(c.Head) || name.IsMeasure(w) ||
 			c.Spared && column.HeadsCores(c.Head) ||
 			len(w) == 1 && len(w[0]) < 3 && column.CountsUp(t.Rows, i) { // "Č.": it counts the rows
@@ -33,7 +33,7 @@ func (a *auditor) lacking(t *Table) {
 		p := a.cellsOf(t, i) // of the few columns that nobody knows
 		could := ""
 		switch {
-		case p.filled < 2 || a.saysUnread(t, i):
+		case p.filled < 2 || p.currents == p.filled || a.saysUnread(t, i):
 		case !has[name.FieldGauge] && 10*p.sizes >= 9*p.filled:
 			could = "a size"
 		case !has[name.FieldColour] && 2*p.colours >= p.filled:
@@ -62,7 +62,7 @@ func (a *auditor) lacking(t *Table) {
 type columnCells struct {
 	rows, filled                                 int
 	numbers, sizes, colours, codes, words, prose int
-	ends, cavities, cables                       int
+	ends, cavities, cables, currents             int  // these with their unit, "15 A"
 	several, unique                              bool // two texts or more; none twice
 	of                                           []table.Row
 }
@@ -102,6 +102,11 @@ func (a *auditor) cellsOf(t *Table, col int) (p columnCells) {
 		}
 		if name.IsCavity(cell) && len(cell) < 5 {
 			p.cavities++
+		}
+		if c := cell[len(cell)-1]; c == 'A' || c == 'a' {
+			if _, ok := value.ParseCurrent(cell, false, t.Mark); ok {
+				p.currents++
+			}
 		}
 		if cable.Words(cell).IsCable() {
 			p.cables++

@@ -276,7 +276,7 @@ func connectorSaid(text string) (name string, said bool) {
 			}
 		}
 	}
-	return text, false
+	return titleline.WithoutWiring(text), false
 }
 
 // isOf reports whether a folded word joins the word for a connector with what it is of.

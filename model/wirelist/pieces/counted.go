@@ -6,6 +6,9 @@ import (
 	"contralay/model/wirelist/table"
 )
 
+// leap is how many cavities a list leaves out between two at most (no source).
+const leap = 6
+
 // countCavities reports whether lines that begin with a bare number have cavities there, and no quantities: below each heading they
 // count up from 1, or are those of a relay.
 //
@@ -14,7 +17,7 @@ import (
 //	2 fog, yellow 20                86 ign fuse 2, red 20
 //	3 earth, black 16               87 fan, red/blue 12
 func (all lines) countCavities(t *table.Table) bool {
-	if all.told < least || all.failed > 0 || all.pins < len(all.of) || all.told < len(all.of) {
+	if all.told < least || all.failed > 0 || all.pins < all.n || all.told < all.n {
 		return false
 	}
 	last, runs := 0, 0
@@ -31,7 +34,7 @@ func (all lines) countCavities(t *table.Table) bool {
 			return false
 		case last == 0 && (n == 1 || relay):
 			runs++
-		case last == 0 || n <= last || n > last+2 && !relay && err == nil:
+		case last == 0 || n <= last || n > last+leap && !relay && err == nil:
 			return false
 		}
 		if err == nil {

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/arrow"
+	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/words"
 )
 
@@ -13,10 +14,11 @@ type piece struct {
 	text  string
 	aside bool // it stands in brackets
 	to    bool // a word or sign for where a wire goes stands before it
+	from  bool // a word for where it comes from does
 }
 
 // marks part what a line says.
-var marks = []string{"\t", "  ", ", ", "; ", " | ", " - ", " – ", " — ", ": ", " = "}
+var marks = []string{"\t", "  ", ", ", "; ", " | ", " - ", " – ", " — ", ": ", ". ", " = "}
 
 // cut parts a line; ok is false where it says twice where something goes.
 func cut(text string) (all []piece, ok bool) {
@@ -32,7 +34,9 @@ func cut(text string) (all []piece, ok bool) {
 		}
 		for part := range strings.SplitSeq(p.text, "\n") {
 			if part = strings.Trim(part, " ,;:."); part != "" && strings.Trim(part, "-–—") != "" {
-				all = append(all, atTo(part)...)
+				for _, p := range atTo(part) {
+					all = append(all, atFrom(p)...)
+				}
 			}
 		}
 	}
@@ -99,4 +103,16 @@ func atTo(text string) []piece {
 		return []piece{{text: strings.TrimSpace(text[:at])}, {text: behind, to: true}}
 	}
 	return []piece{{text: text}}
+}
+
+// atFrom parts a piece at the word that says where a wire comes from.
+func atFrom(p piece) []piece {
+	w := strings.Fields(p.text)
+	for i, s := range w {
+		if i+1 < len(w) && words.ComesFrom(table.Fold(s)) {
+			front := piece{text: strings.Join(w[:i], " "), to: p.to}
+			return []piece{front, {text: strings.Join(w[i+1:], " "), from: true}}
+		}
+	}
+	return []piece{p}
 }

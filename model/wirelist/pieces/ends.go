@@ -8,7 +8,6 @@ import (
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
-	"contralay/model/wirelist/words"
 )
 
 // pinned is the end at the front of some words that names its cavity beyond doubt, "inj 1 pin 2", "X1:3", "pin 3 of the radio", and the
@@ -128,19 +127,23 @@ func withPole(end string) string {
 	return end
 }
 
-// withoutFrom takes the word for where a wire comes from off the front of some words.
-func withoutFrom(w []string) []string {
-	if len(w) > 1 && words.ComesFrom(table.Fold(w[0])) {
-		return withoutArticle(w[1:])
+// isOrder reports whether some words begin with a verb that a step of a job begins with, "Run a red 1 mm² wire".
+func isOrder(w []string) bool {
+	if len(w) < 2 {
+		return false
 	}
-	return w
+	switch strings.ToLower(w[0]) {
+	case "run", "take", "use", "pull", "lay", "route", "connect", "fit", "wire":
+		return true
+	}
+	return false
 }
 
 // withoutFiller leaves the words of a sentence out that name nothing, "take a white 22 wire".
 func withoutFiller(w []string) []string {
 	return slices.DeleteFunc(slices.Clone(w), func(s string) bool {
 		switch strings.ToLower(s) {
-		case "take", "run", "use", "pull", "a", "an", "the", "wire", "lead", "with":
+		case "take", "run", "use", "pull", "lay", "route", "connect", "fit", "a", "an", "the", "wire", "lead", "with":
 			return true
 		}
 		return false
@@ -151,6 +154,9 @@ func withoutFiller(w []string) []string {
 // them.
 func IsOddEnd(text string) bool {
 	w := strings.Fields(text)
+	if len(w) == 1 && name.IsPinWord(table.Fold(w[0])) {
+		return true
+	}
 	if strings.Contains(text, "=") || len(w) > mostText || strings.HasSuffix(text, "A)") {
 		return true
 	}

@@ -1,10 +1,12 @@
 package pieces
 
 import (
+	"slices"
 	"strings"
 
 	"contralay/model/wirelist/huekey"
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/words"
 )
 
@@ -19,6 +21,21 @@ type line struct {
 	notes                []string
 	asides               []string // what stands in brackets and is no value
 	pins                 int      // how many ends name a cavity with a word for it, or with a colon
+	order                bool     // it is a sentence that orders a wire to be laid
+	onlyTo               bool     // it says where the wire goes, and a heading above from where
+	more                 []*line  // further wires that the same line tells
+}
+
+// each yields a line and the further wires that it tells.
+func (l *line) each(yield func(*line) bool) {
+	if !yield(l) {
+		return
+	}
+	for _, m := range l.more {
+		if !yield(m) {
+			return
+		}
+	}
 }
 
 // sure reports whether a line says what wire it is, or names a cavity beyond doubt. Behind a bare cavity a colour alone may be the name
@@ -70,6 +87,9 @@ const mostText = 5
 // mostSentence is how many words stand behind an end, those that name nothing among them (no source).
 const mostSentence = 6
 
+// mostRemark is how many words a remark behind both ends has (no source).
+const mostRemark = 12
+
 // line reads a line; ok is false where some piece of it is not understood.
 func (r reader) line(text string) (*line, bool) {
 	pin, rest := pinFront(text)
@@ -80,6 +100,9 @@ func (r reader) line(text string) (*line, bool) {
 		id, rest := idFront(text)
 		l, ok := r.behind(&line{id: id}, rest)
 		return l, ok && len(l.ends) > 0
+	}
+	if dashes := strings.Trim(rest, "-–—. \t"); dashes == "" {
+		return &line{pin: pin, signal: "-"}, true
 	}
 	if l, ok := r.behind(&line{pin: pin}, rest); ok {
 		return l, ok
@@ -107,30 +130,41 @@ func (r reader) behind(l *line, text string) (*line, bool) {
 	if l.pin != "" {
 		return l, values || l.free() || len(l.ends) == 1 || l.signal != ""
 	}
-	return l, len(l.ends) == 2 && (l.sure() || l.placed()) || len(l.ends) == 1 && (l.pins == 1 && values || l.free())
+	if l.onlyTo && len(l.ends) == 1 {
+		return l, values
+	}
+	return l, len(l.ends) == 2 && !l.onlyTo && (l.sure() || l.placed()) || len(l.ends) == 1 && (l.pins == 1 && values || l.free())
 }
 
 // piece reads one piece; ok is false where it is not understood.
 func (l *line) piece(r reader, p piece, i int, all []piece) bool {
-	w := withoutFrom(strings.Fields(p.text))
-	if p.to {
+	w := strings.Fields(p.text)
+	if p.to || p.from {
 		w = withoutArticle(w)
 	}
 	w = l.withoutRemarks(w)
+	if l.pinOfEnd(w) {
+		return true
+	}
 	end, rest := pinned(w)
 	if end != "" {
 		if len(rest) > mostSentence {
 			return false
 		}
 		rest = l.takeValues(r, l.withoutRemarks(withoutFiller(rest)))
-	} else if w = l.takeValues(r, w); len(w) == 0 {
-		return !p.to
+	} else {
+		if isOrder(w) {
+			w, l.order = withoutFiller(w), true
+		}
+		if w = l.takeValues(r, w); len(w) == 0 {
+			return !p.to
+		}
 	}
 	switch {
 	case end != "":
 		l.pins++
-	case p.to:
-		if end, rest = strings.Join(w, " "), nil; len(w) > mostText || strings.Trim(w[0], "0123456789") == "" && len(w) > 1 {
+	case p.to || p.from:
+		if end, rest = strings.Join(w, " "), nil; len(w) > mostText || strings.Trim(w[0], "0123456789") == "" && len(w) > 1 && p.to {
 			return false
 		}
 	case beforeTo(all, i) && l.pin == "" && len(l.ends) == 0 && len(w) <= mostText:
@@ -142,29 +176,59 @@ func (l *line) piece(r reader, p piece, i int, all []piece) bool {
 			l.pins++
 		}
 	}
+	return l.keep(end, rest, p.to)
+}
+
+// keep keeps an end and the words behind it; ok is false where there are too many of either.
+func (l *line) keep(end string, rest []string, to bool) (ok bool) {
 	if end != "" {
 		if len(l.ends) == 2 || l.pin != "" && len(l.ends) == 1 {
 			return false
 		}
 		l.ends = append(l.ends, withPole(end))
-		if p.to && len(l.ends) == 1 && l.pin == "" {
-			return false // it goes there, and nothing says from where
-		}
+		l.onlyTo = to && len(l.ends) == 1 && l.pin == ""
 	}
-	if len(rest) > mostText {
-		return false
-	}
-	if end == "" && len(w) == 1 && l.code == "" && isCode(w[0]) {
-		l.code = w[0]
+	if end == "" && len(l.ends) == 2 && len(rest) > 2 && len(rest) <= mostRemark {
+		l.notes = append(l.notes, strings.Join(rest, " "))
 		return true
 	}
-	if more, is := another(rest); is {
+	if len(rest) > mostText || slices.ContainsFunc(rest, isVerb) {
+		return false
+	}
+	if end == "" && len(rest) == 1 && l.code == "" && isCode(rest[0]) {
+		l.code = rest[0]
+		return true
+	}
+	if more, is := another(rest); is && len(l.ends) > 0 {
 		l.ends[len(l.ends)-1] += " and " + more
 		return true
 	}
 	if len(rest) > 0 {
 		l.called(strings.Join(rest, " "))
 	}
+	return true
+}
+
+// isVerb reports whether a word makes a sentence of those beside it.
+func isVerb(w string) bool {
+	switch strings.ToLower(w) {
+	case "are", "is", "were", "was", "has", "have", "sind", "ist", "sont", "est", "son", "sono":
+		return true
+	}
+	return false
+}
+
+// pinOfEnd adds a cavity that stands alone behind an end to it, "to the key switch, pin 1".
+func (l *line) pinOfEnd(w []string) bool {
+	if len(w) != 2 || len(l.ends) == 0 || !name.IsPinWord(table.Fold(w[0])) || !isCavity(w[1]) {
+		return false
+	}
+	last := &l.ends[len(l.ends)-1]
+	if e, _ := pinned(strings.Fields(*last)); e != "" || strings.Contains(*last, ":") {
+		return false
+	}
+	*last += " " + strings.Join(w, " ")
+	l.pins++
 	return true
 }
 

@@ -29,7 +29,7 @@ type Taken struct {
 // three of four tell a wire, and three do. Those that are read otherwise are taken where each of them is understood, and more is
 // understood so than was. ok is false, and the rows are as they were, where neither holds.
 func Rows(h shape.Headings, t *table.Table, free []table.Row, taken Taken) (rows []table.Row, ok bool) {
-	if n := len(free) + len(taken.Rows); h.HeadLine() > 0 || h.Numbered() || n < least || n > mostLines {
+	if n := len(free) + len(taken.Rows); h.HeadLine() > 0 || h.Numbered() || n == 0 || n > mostLines {
 		return t.Rows, false // a person has said where its columns are
 	}
 	most := mostCells
@@ -69,7 +69,7 @@ func (all lines) explainMore(taken Taken) bool {
 			return false
 		}
 	}
-	n := len(all.of)
+	n := all.n
 	if all.told < least || all.failed > 0 {
 		return false
 	}
@@ -80,7 +80,8 @@ func (all lines) explainMore(taken Taken) bool {
 	if all.both < n-all.free {
 		return taken.Odd && all.told == n
 	}
-	return taken.Odd || all.told == n && n > len(taken.Rows) || taken.OneEnd && 2*all.parted >= n || taken.Numbered && 2*all.bare >= n
+	return taken.Odd || all.told == n && len(all.of) > len(taken.Rows) ||
+		taken.OneEnd && 2*all.parted >= n || taken.Numbered && 2*all.bare >= n
 }
 
 // read reads some rows, in the language whose short forms of colours say more.
@@ -104,6 +105,7 @@ func (all lines) settled(t *table.Table) []table.Row {
 type lines struct {
 	lang   string
 	of     map[int]*line
+	n      int // how many wires and free cavities they tell
 	told   int // how many say what wire it is, or its cavities beyond doubt
 	failed int // how many of the others may tell a wire
 	both   int // how many tell two ends
@@ -112,6 +114,7 @@ type lines struct {
 
 	pins, coloured, free int // how many begin with a cavity, say a colour, say that no wire is there
 	ids                  int // how many have an id of their own
+	onlyTo               int // how many say where a wire goes, and not from where
 	far                  int // how many that begin with a cavity tell a far end
 }
 
@@ -132,28 +135,64 @@ func linesOf(h shape.Headings, rows []table.Row, most int, r reader) lines {
 		}
 		cells := nonEmpty(row.Cells)
 		text := strings.Join(cells, "\t")
-		switch l, ok := r.line(text); {
+		switch l, ok := r.lineOrMore(text); {
 		case row.Drawn != nil:
 			all.failed++ // package strokes or arrow has parted it
 		case ok && len(cells) <= most:
+			if l.order {
+				l.notes = append(l.notes, text) // a person reads it again beside the ends
+			}
 			all.of[row.Line] = l
-			all.count(l, len(cells))
-		case mayTell(text):
+			for of := range l.each {
+				all.count(of, len(cells))
+			}
+		case len(all.of) > 0 && mayTell(text): // above all of them stand titles
 			all.failed++
 		}
 	}
-	return all
+	return all.withoutSteps()
+}
+
+// withoutSteps leaves out the numbered lines that name a thing, where most tell two ends: "1. Take the lid off" among steps that lay a
+// wire each.
+func (all lines) withoutSteps() lines {
+	if all.pins == 0 || all.both < all.pins {
+		return all
+	}
+	left := lines{lang: all.lang, of: map[int]*line{}, failed: all.failed}
+	for i, l := range all.of {
+		if l.pin == "" {
+			left.of[i] = l
+			for of := range l.each {
+				left.count(of, 1)
+			}
+		}
+	}
+	left.parted = all.parted
+	return left
+}
+
+// each yields what is told, line by line in any order.
+func (all lines) each(yield func(*line) bool) {
+	for _, l := range all.of {
+		for of := range l.each {
+			if !yield(of) {
+				return
+			}
+		}
+	}
 }
 
 // count counts what a line of some cells says.
 func (all *lines) count(l *line, cells int) {
+	all.n++
 	for _, of := range []struct {
 		n  *int
 		is bool
 	}{
 		{&all.both, len(l.ends) == 2}, {&all.parted, cells > 1}, {&all.ids, l.id != ""}, {&all.bare, l.bare != ""},
 		{&all.pins, l.pin != ""}, {&all.far, l.pin != "" && len(l.ends) > 0}, {&all.coloured, l.colour != "" && l.values()},
-		{&all.free, l.free()}, {&all.told, l.sure()},
+		{&all.free, l.free()}, {&all.onlyTo, l.onlyTo}, {&all.told, l.sure()},
 	} {
 		if of.is {
 			*of.n++

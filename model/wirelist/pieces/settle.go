@@ -3,7 +3,7 @@ package pieces
 // settleBare takes the numbers without a unit beside the colours for sizes, where most lines with a colour have one; else they are
 // kept as remarks.
 func (all lines) settleBare() {
-	for _, l := range all.of {
+	for l := range all.each {
 		switch {
 		case l.bare == "":
 		case l.size == "" && 2*all.bare >= all.coloured:
@@ -17,17 +17,17 @@ func (all lines) settleBare() {
 // settleCodes takes the letters that stand alone for colours, where most lines have a colour or such letters; else they name the wire.
 func (all lines) settleCodes() {
 	coloured, coded := 0, 0
-	for _, l := range all.of {
+	for l := range all.each {
 		if l.colour != "" {
 			coloured++
 		} else if l.code != "" {
 			coded++
 		}
 	}
-	for _, l := range all.of {
+	for l := range all.each {
 		switch {
 		case l.code == "":
-		case l.colour == "" && 4*(coloured+coded) >= 3*len(all.of):
+		case l.colour == "" && 4*(coloured+coded) >= 3*all.n:
 			l.colour = l.code
 		default:
 			l.called(l.code)
@@ -39,7 +39,7 @@ func (all lines) settleCodes() {
 // tell no far end otherwise; else it is a remark.
 func (all lines) settleAsides() {
 	used, places := 0, 0
-	for _, l := range all.of {
+	for l := range all.each {
 		if l.pin != "" && !l.free() {
 			used++
 		}
@@ -47,7 +47,7 @@ func (all lines) settleAsides() {
 			places++
 		}
 	}
-	for _, l := range all.of {
+	for l := range all.each {
 		if places >= least && 4*places >= 3*used && l.hasPlace() {
 			l.ends, l.asides = l.asides, nil
 		}

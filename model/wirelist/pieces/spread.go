@@ -25,17 +25,26 @@ func (all lines) headOf(l *line) []string {
 	if l.pin != "" {
 		head[0] = pinHead
 	}
+	if l.onlyTo {
+		head = head[1:]
+	}
 	if all.ids > 0 {
 		head = slices.Insert(head, 0, idHead)
 	}
 	return head
 }
 
+// below reports whether what stands above some lines is the near end of each.
+func (all lines) below() bool { return all.pins > 0 || all.onlyTo > 0 }
+
 // IsHead reports whether a row is such headings.
 func IsHead(r table.Row) bool {
 	cells := r.Cells
 	if len(cells) > 0 && cells[0] == idHead {
 		cells = cells[1:]
+	}
+	if n := len(heads[""]); len(cells) == n-1 {
+		cells = slices.Insert(slices.Clone(cells), 0, "")
 	}
 	return len(cells) > 0 && (slices.Equal(cells[1:], heads[""][1:]) || slices.Equal(cells[1:], heads["de"][1:]))
 }
@@ -51,28 +60,37 @@ func (all lines) spread(t *table.Table) (rows []table.Row) {
 				headed = nil
 			} else if g := groupOf(strings.Join(nonEmpty(r.Cells), "\t")); g != "" {
 				r.Cells = []string{g}
-			} else if len(rows) > 0 && all.pins > 0 && headed != nil {
+			} else if len(rows) > 0 && all.below() && headed != nil {
 				headed, r.First = nil, true // the next plug
 			}
-			if texts := nonEmpty(r.Cells); all.pins > 0 && len(texts) > 1 {
+			if texts := nonEmpty(r.Cells); all.below() && len(texts) > 1 {
 				r.Cells = []string{strings.Join(texts, ", ")} // "white plug, 2 way"
 			}
 			rows = append(rows, r)
 			continue
 		}
-		head := all.headOf(l)
-		if !slices.Equal(head, headed) {
-			rows = append(rows, table.Row{Line: r.Line, Cells: head, First: true, Ruled: t.Marked})
-			headed = head
+		for of := range l.each {
+			if head := all.headOf(of); !slices.Equal(head, headed) {
+				rows = append(rows, table.Row{Line: r.Line, Cells: head, First: true, Ruled: t.Marked})
+				headed = head
+			}
+			rows = append(rows, all.row(r, of))
 		}
-		r.First, r.Prose, r.Point, r.Gap, r.Drawn = false, false, false, nil, nil
-		ends := append(append(nonEmpty([]string{l.pin}), l.ends...), "", "")
-		r.Cells = nil
-		if all.ids > 0 {
-			r.Cells = []string{l.id}
-		}
-		r.Cells = append(r.Cells, ends[0], ends[1], l.colour, l.size, l.signal, strings.Join(l.notes, "; "))
-		rows = append(rows, r)
 	}
 	return rows
+}
+
+// row is a row with the cells of what it tells.
+func (all lines) row(r table.Row, l *line) table.Row {
+	r.First, r.Prose, r.Point, r.Gap, r.Drawn = false, false, false, nil, nil
+	ends := append(append(nonEmpty([]string{l.pin}), l.ends...), "", "")[:2]
+	if l.onlyTo {
+		ends = ends[:1]
+	}
+	r.Cells = nil
+	if all.ids > 0 {
+		r.Cells = []string{l.id}
+	}
+	r.Cells = append(append(r.Cells, ends...), l.colour, l.size, l.signal, strings.Join(l.notes, "; "))
+	return r
 }

@@ -68,6 +68,9 @@ func isSize(text string) bool {
 	if mm, is := strings.CutSuffix(strings.ToLower(text), "mm"); is && value.IsSection(strings.TrimSpace(mm)) {
 		return true // the square is left out
 	}
+	if awg, is := strings.CutSuffix(strings.ToLower(text), "g"); is && IsBareSize(awg) {
+		return true // "20g"
+	}
 	g, ok := value.ParseGauge(text, value.BareAWG, value.MarkUnknown)
 	return ok && g.Size != "" && !g.IsCable() && (strings.Trim(text, "0123456789.,") != "" || value.IsSection(text)) && !name.IsCavity(text)
 }

@@ -118,8 +118,8 @@ func isFree(c *shape.Column) bool {
 	switch c.Field {
 	case name.FieldKeep, name.FieldConnector:
 		return true
-	case name.FieldPin, name.FieldFromPin, name.FieldToPin:
-		return c.Head != ""
+	case name.FieldPin, name.FieldFromPin, name.FieldToPin: // "Origen | Vía | Destino | Vía": the cavity of each
+		return c.Head != "" && (c.Field == name.FieldPin || !saysOnlyThrough(c.Head))
 	}
 	return false
 }

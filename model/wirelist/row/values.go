@@ -225,8 +225,7 @@ func eachColour(cell, lang string) (all []value.Colour) {
 // isShortCode reports whether a cell is written as the short form of a colour or two: "L/R", "nb".
 func isShortCode(cell string) bool {
 	for part := range strings.FieldsFuncSeq(cell, func(r rune) bool { return strings.ContainsRune(" /-+", r) }) {
-		if len(part) > 3 || strings.IndexFunc(part,
-			func(r rune) bool { return !unicode.IsLetter(r) }) >= 0 {
+		if len(part) > 3 || strings.IndexFunc(part, func(r rune) bool { return !unicode.IsLetter(r) }) >= 0 {
 			return false
 		}
 	}

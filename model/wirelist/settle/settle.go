@@ -10,8 +10,10 @@ import (
 	"contralay/model/wirelist/described"
 	"contralay/model/wirelist/fuseways"
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/outputs"
 	"contralay/model/wirelist/pads"
 	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/splicecells"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/thingpins"
 )
@@ -57,6 +59,7 @@ func (l *Look) settle() {
 	thingpins.Settle(l.Cols, l.Prof, isPin)
 	thingpins.OwnPins(l.Cols, l.Prof, isPin)
 	thingpins.Plugs(l.Cols, l.Prof, l.Src.Rows)
+	thingpins.Unit(l.Cols, l.Prof, isPin)
 	ends.loadDevices()
 	ends.deviceBeforePin()
 	ends.farBoard()
@@ -99,6 +102,7 @@ func (l *Look) settle() {
 	soleName(l)
 	described.Settle(l.Cols, l.Prof, l.Src.Rows)
 	remarkNames(l)
+	splicecells.Settle(l.Cols, l.Src.Rows)
 }
 
 // plugs reads two headings that name a connector each, over nothing but cavities.
@@ -187,12 +191,12 @@ func (l *Look) settleNames() {
 		w := name.Words(name.WithoutBrackets(table.Fold(c.Head)))
 		device := c.Field == name.FieldConnector && p.Unique() && p.Filled > 1 && !l.Has(l.Cols,
 			name.FieldTo, name.FieldToPin) // each one once: what hangs on the cavity
-		if c.Given || c.Field != name.FieldKeep && !device || len(w) > 1 && l.Heads.Words[w[len(w)-1]].Field == name.FieldPin ||
+		if c.Given || c.Alias || c.Field != name.FieldKeep && !device || len(w) > 1 && l.Heads.Words[w[len(w)-1]].Field == name.FieldPin ||
 			c.Field == name.FieldKeep && name.IsRemark(w) {
 			continue
 		}
 		if p.Filled > 0 && 2*(p.Filled-p.Numbers-p.Cavities) >= p.Filled && 5*p.Distinct >= 3*p.Filled && p.Prose*2 <= p.Filled &&
-			!p.Most(p.Colours) && !p.Most(p.Sized) {
+			!p.Most(p.Colours) && !p.Most(p.Sized) && !p.Most(p.Currents) {
 			c.Field = name.FieldSignal
 			return
 		}
@@ -208,7 +212,7 @@ func (l *Look) settleOne(i int, c *shape.Column) {
 			c.Field = name.FieldKeep
 			break
 		}
-		if l.numbersOutputs(i) {
+		if outputs.Numbers(l.Cols, l.Prof, l.Src.Rows, i) {
 			c.Field, c.Alias = name.FieldKeep, true
 			break
 		}

@@ -6,6 +6,7 @@ import (
 
 	"contralay/model/wirelist/columned"
 	"contralay/model/wirelist/comment"
+	"contralay/model/wirelist/icons"
 	"contralay/model/wirelist/markup"
 )
 
@@ -236,7 +237,7 @@ func tableCells(line string) []string {
 		if strings.IndexByte(cell, '<') >= 0 || strings.IndexByte(cell, '&') >= 0 {
 			cell = markup.Shown(cell)
 		}
-		cell = withoutIcons(marked(cell))
+		cell = icons.Without(marked(cell))
 		for _, mark := range []string{"**", "`", "__"} {
 			if len(cell) > 2*len(mark) && strings.HasPrefix(cell, mark) && strings.HasSuffix(cell, mark) {
 				cell = oneBlank(cell[len(mark) : len(cell)-len(mark)])
@@ -245,7 +246,7 @@ func tableCells(line string) []string {
 		if n := strings.Count(cell, "**"); n > 0 && n%2 == 0 { // a part of it is bold
 			cell = oneBlank(strings.ReplaceAll(cell, "**", ""))
 		}
-		cells = append(cells, withoutIcons(withoutStars(cell)))
+		cells = append(cells, icons.Without(icons.WithoutStars(cell)))
 		if end >= len(line) {
 			return cells
 		}

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"contralay/model/wirelist/icons"
 	"contralay/model/wirelist/markup"
 )
 
@@ -29,7 +30,7 @@ func markedUp(name, text string, l Limits) (string, map[int]setIn, error) {
 					return "", nil, &Error{Place{File: name, Row: r.Line}, fmt.Sprintf("has a cell of %d bytes", len(c)),
 						fmt.Sprintf("cells of up to %d", l.CellBytes)}
 				}
-				row.Cells = append(row.Cells, withoutIcons(marked(c)))
+				row.Cells = append(row.Cells, icons.Without(marked(c)))
 			}
 			row.strike()
 			in.rows = append(in.rows, row)

@@ -167,6 +167,7 @@ func addValues(add func(f name.Field, lang string, words ...string)) {
 	add(name.FieldLength, "fr", "longueur", "long")
 	add(name.FieldLength, "es", "longitud", "largo")
 	add(name.FieldLength, "it", "lunghezza")
+	add(name.FieldCurrent, "", "carico", "carga")
 	add(name.FieldCurrent, "", "current", "amps", "amperage", "amp", "amperes", "max current", "load", "load current", "current draw", "ma")
 	add(name.FieldCurrent, "de", "strom", "stromstarke", "last", "belastung")
 	add(name.FieldCurrent, "fr", "courant", "intensite")

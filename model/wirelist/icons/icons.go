@@ -1,10 +1,10 @@
-package table
+package icons
 
 import "strings"
 
-// withoutIcons takes the pictures that Markdown writes as words between colons off a cell that says something besides, ":sun:
+// Without takes the pictures that Markdown writes as words between colons off a cell that says something besides, ":sun:
 // lamp".
-func withoutIcons(cell string) string {
+func Without(cell string) string {
 	if strings.Count(cell, ":") < 2 {
 		return cell
 	}
@@ -18,7 +18,7 @@ func withoutIcons(cell string) string {
 		b.WriteByte(cell[i])
 		i++
 	}
-	if plain := oneBlank(b.String()); strings.Trim(plain, "*_` ") != "" {
+	if plain := strings.Join(strings.Fields(b.String()), " "); strings.Trim(plain, "*_` ") != "" {
 		return plain
 	}
 	return cell
@@ -40,8 +40,8 @@ func iconAt(cell string, i int) int {
 	return n
 }
 
-// withoutStars takes the stars of slanted words off a cell that begins with them, "*horn* (long mast)".
-func withoutStars(cell string) string {
+// WithoutStars takes the stars of slanted words off a cell that begins with them, "*horn* (long mast)".
+func WithoutStars(cell string) string {
 	if len(cell) < 3 || cell[0] != '*' || cell[1] == '*' || cell[1] == ' ' {
 		return cell
 	}
@@ -49,5 +49,5 @@ func withoutStars(cell string) string {
 	if end < 1 || cell[end] == ' ' || end+2 < len(cell) && cell[end+2] != ' ' {
 		return cell
 	}
-	return oneBlank(cell[1:end+1] + cell[end+2:])
+	return strings.Join(strings.Fields(cell[1:end+1]+cell[end+2:]), " ")
 }
