@@ -4,7 +4,6 @@ import (
 	"slices"
 	"strings"
 
-	"contralay/model/wirelist/commas"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
@@ -160,7 +159,7 @@ func IsOddEnd(text string) bool {
 	if strings.Contains(text, "=") || len(w) > mostText || strings.HasSuffix(text, "A)") {
 		return true
 	}
-	for _, part := range commas.Parts(text, ",") {
+	for part := range strings.SplitSeq(text, ",") {
 		if _, ok := value.ParseColour(strings.TrimSpace(part), ""); ok && len(part) > 2 && len(part) < len(text) {
 			return true
 		}
