@@ -15,7 +15,8 @@ import (
 func mayTell(text string) bool {
 	const most = 14 // words (no source)
 	n := len(strings.Fields(text))
-	return strings.ContainsAny(text, "0123456789") && n > 2 && n <= most && !strings.HasSuffix(text, ":") && !name.SaysConnector(text) && !countsWays(text) &&
+	return strings.ContainsAny(text, "0123456789") && n > 2 && n <= most && !strings.HasSuffix(text, ":") && !name.SaysConnector(text) &&
+		!countsWays(text) &&
 		groupOf(text) == "" && !ofAll(text)
 }
 
@@ -44,5 +45,9 @@ func groupOf(text string) string {
 // countsWays reports whether a line begins with how many ways a plug has, "9 way block, seen from the wire side".
 func countsWays(text string) bool {
 	w := strings.FieldsFunc(text, func(r rune) bool { return r == ' ' || r == '-' || r == '\t' })
-	return len(w) > 1 && strings.Trim(w[0], "0123456789") == "" && (name.IsPinWord(table.Fold(w[1])) || name.CountWord(table.Fold(w[1])) != "")
+	if len(w) < 2 || strings.Trim(w[0], "0123456789") != "" {
+		return false
+	}
+	of := table.Fold(w[1])
+	return name.IsPinWord(of) || name.CountWord(of) != ""
 }
