@@ -6,7 +6,7 @@ func IsBlank(folded string) bool {
 	case "n/c", "nc", "n.c", "n/u", "n.u", "n/a", "n.a", "not connected", "no connection", "no connect", "do not connect", "dnc",
 		"blank", "blanked",
 		"empty", "vacant", "unused", "not used", "do not use", "none", "no wire", "no contact", "no pin", "free",
-		"nothing", "cavity sealed", "cavity plugged", "sealed", "position sealed", "no cavity",
+		"nothing", "nothing in it", "cavity sealed", "cavity plugged", "sealed", "position sealed", "no cavity",
 		"not fitted", "nf", "n/f", "unfitted", "not populated", "unpopulated", "do not populate", "dnp", "-", "--", "---",
 		"plug", "plugged", "seal plug", "sealing plug", "blanking plug", "blank plug", "dummy plug", "filler plug", "cavity plug",
 		"empty hole", "empty cavity", "empty pin", "empty way", "free hole", "free cavity", "free pin", "unused hole", "unused cavity",

@@ -21,20 +21,20 @@ type piece struct {
 var marks = []string{"\t", "  ", ", ", "; ", " | ", " - ", " – ", " — ", ": ", ". ", " = "}
 
 // cut parts a line; ok is false where it says twice where something goes.
-func cut(text string) (all []piece, ok bool) {
+func (r reader) cut(text string) (all []piece, ok bool) {
 	text = strings.TrimSpace(strings.TrimLeft(strings.TrimSpace(text), "-*•·>"))
 	for _, p := range withoutBrackets(text) {
 		if p.aside {
 			all = append(all, p)
 			continue
 		}
-		p.text = polesKept(p.text)
+		p.text = r.polesKept(p.text)
 		for _, m := range marks {
 			p.text = strings.ReplaceAll(p.text, m, "\n")
 		}
 		for part := range strings.SplitSeq(p.text, "\n") {
 			if part = strings.Trim(part, " ,;:."); part != "" && strings.Trim(part, "-–—") != "" {
-				for _, p := range atTo(part) {
+				for _, p := range r.atTo(part) {
 					all = append(all, atFrom(p)...)
 				}
 			}
@@ -51,7 +51,7 @@ func cut(text string) (all []piece, ok bool) {
 
 // polesKept joins the pole of a device to its name, where a word or sign for where the wire goes stands behind it: "pump - to the stud" has
 // no dash between two texts.
-func polesKept(text string) string {
+func (r reader) polesKept(text string) string {
 	for from := 0; ; {
 		at := strings.Index(text[from:], " - ")
 		if at < 0 {
@@ -59,7 +59,7 @@ func polesKept(text string) string {
 		}
 		at += from
 		behind := strings.TrimSpace(text[at+3:])
-		if pieces := atTo(behind); len(pieces) == 2 && pieces[0].text == "" {
+		if pieces := r.atTo(behind); len(pieces) == 2 && pieces[0].text == "" {
 			text = text[:at] + ":-" + text[at+2:]
 		}
 		from = at + 3
@@ -82,8 +82,16 @@ func withoutBrackets(text string) (all []piece) {
 	}
 }
 
+// toWords are the words for where a wire goes, those of one letter among them in the languages that have such.
+func (r reader) toWords() []string {
+	if r.romance {
+		return append(words.ToWords(), "a", "al", "ao", "alla")
+	}
+	return words.ToWords()
+}
+
 // atTo parts a piece at the arrow or the word that says where a wire goes.
-func atTo(text string) []piece {
+func (r reader) atTo(text string) []piece {
 	if from, to := arrow.In(text); to > 0 {
 		return []piece{{text: strings.TrimSpace(text[:from])}, {text: strings.TrimSpace(text[to:]), to: true}}
 	}
@@ -91,7 +99,7 @@ func atTo(text string) []piece {
 	if len(low) != len(text)+2 {
 		return []piece{{text: text}}
 	}
-	for _, w := range words.ToWords() {
+	for _, w := range r.toWords() {
 		at := strings.Index(low, " "+w+" ")
 		if at < 0 || at+len(w) >= len(text) {
 			continue

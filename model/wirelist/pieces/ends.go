@@ -193,3 +193,18 @@ func firstWord(text string) (word, rest string) {
 	}
 	return text, ""
 }
+
+// isLamp reports whether some words are a lamp and its colour.
+func isLamp(w []string) bool {
+	if len(w) != 2 {
+		return false
+	}
+	if _, ok := value.ParseColour(w[1], ""); !ok {
+		return false
+	}
+	switch table.Fold(w[0]) {
+	case "lamp", "led", "lampe", "lampje", "voyant", "temoin", "piloto", "testigo", "spia", "kontrolleuchte", "leuchte", "lampka":
+		return true
+	}
+	return false
+}

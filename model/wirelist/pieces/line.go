@@ -78,6 +78,7 @@ func (l *line) free() bool {
 type reader struct {
 	key     huekey.ColourKey
 	lang    string
+	romance bool // "a" stands before the place where a wire goes
 	counted bool // a bare number before a line is its cavity
 }
 
@@ -101,6 +102,9 @@ func (r reader) line(text string) (*line, bool) {
 		l, ok := r.behind(&line{id: id}, rest)
 		return l, ok && len(l.ends) > 0
 	}
+	if dashes := strings.Trim(rest, "-–—. \t"); dashes == "" {
+		return &line{pin: pin, signal: "-"}, true
+	}
 	if l, ok := r.behind(&line{pin: pin}, rest); ok {
 		return l, ok
 	}
@@ -110,7 +114,7 @@ func (r reader) line(text string) (*line, bool) {
 
 // behind reads what stands behind the cavity or the id that a line begins with.
 func (r reader) behind(l *line, text string) (*line, bool) {
-	all, ok := cut(text)
+	all, ok := r.cut(text)
 	if !ok || len(all) == 0 {
 		return l, false
 	}
@@ -153,7 +157,9 @@ func (l *line) piece(r reader, p piece, i int, all []piece) bool {
 		if isOrder(w) {
 			w, l.order = withoutFiller(w), true
 		}
-		if w = l.takeValues(r, w); len(w) == 0 {
+		if p.to && isLamp(w) {
+			// "piloto verde", a green lamp
+		} else if w = l.takeValues(r, w); len(w) == 0 {
 			return !p.to
 		}
 	}
