@@ -6,9 +6,11 @@ func TestIsOfPaper(t *testing.T) {
 	for text, want := range map[string]bool{
 		"Project Heron": true, "Project: Heron": true, "Projekt Reiher rev C": true, "Customer: Smith": true, "Kunde : Meier": true,
 		"Fahrzeug: Unimog 406": true, "Véhicule : camionnette": true, "Drawing no. 4471-2": true, "Zeichnung Nr. 12": true,
-		"Order 4471 - Jansen": true, "Heron 12/03/2024 J. Smith": true,
+		"Order 4471 - Jansen":         true,
+		"Heron 12/03/2024 J. Smith":   true,
 		"Client: Dupont - prise feux": false, "Customer plug": false, "Vehicle": false, "Plug A: pump": false, "Car radio": false,
-		"Machine light": false, "X4 12/03/2024 Smith": false, "Project plug A": false, "Drawing board lamp": false, "Boat: tail plug": false,
+		"Machine light": false, "X4 12/03/2024 Smith": false, "Project plug A": false, "Drawing board lamp": false,
+		"Boat: tail plug": false,
 	} {
 		if got := IsOfPaper(text); got != want {
 			t.Errorf("%q: %v", text, got)
