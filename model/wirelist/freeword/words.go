@@ -3,7 +3,7 @@ package freeword
 // IsBlank reports whether a text says that a cavity has no wire.
 func IsBlank(folded string) bool {
 	switch withoutStaying(folded) {
-	case "n/c", "nc", "n.c", "n/u", "n.u", "n/a", "n.a", "not connected", "no connection", "no connect", "do not connect", "dnc",
+	case "n/c", "nc", "n.c", "n/a", "n.a", "not connected", "no connection", "no connect", "do not connect", "dnc",
 		"blank", "blanked",
 		"empty", "vacant", "unused", "not used", "do not use", "none", "no wire", "no contact", "no pin", "free",
 		"nothing", "nothing in it", "cavity sealed", "cavity plugged", "sealed", "position sealed", "no cavity",

@@ -94,7 +94,7 @@ const mostRemark = 12
 // line reads a line; ok is false where some piece of it is not understood.
 func (r reader) line(text string) (*line, bool) {
 	pin, rest := pinFront(text)
-	if first, behind := firstWord(text); pin == "" && r.counted && name.IsCavity(first) && first[0] <= '9' {
+	if first, behind := firstWord(text); pin == "" && r.counted && name.IsCavity(first) && first[0] <= '9' && !countsWays(text) {
 		pin, rest = first, behind
 	}
 	if pin == "" {

@@ -138,7 +138,7 @@ func linesOf(h shape.Headings, rows []table.Row, most int, r reader) lines {
 			continue
 		}
 		cells := nonEmpty(row.Cells)
-		text := strings.Join(cells, "\t")
+		text := joined(cells)
 		all.asked[row.Line] = true
 		switch l, ok := r.lineOrMore(text); {
 		case row.Drawn != nil:
