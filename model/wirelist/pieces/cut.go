@@ -35,7 +35,9 @@ func (r reader) cut(text string) (all []piece, ok bool) {
 		for part := range strings.SplitSeq(p.text, "\n") {
 			if part = strings.Trim(part, " ,;:."); part != "" && strings.Trim(part, "-–—") != "" {
 				for _, p := range r.atTo(part) {
-					all = append(all, atFrom(p)...)
+					for _, p := range atFrom(p) {
+						all = append(all, atWire(p)...)
+					}
 				}
 			}
 		}
@@ -120,6 +122,22 @@ func atFrom(p piece) []piece {
 		if i+1 < len(w) && words.ComesFrom(table.Fold(s)) {
 			front := piece{text: strings.Join(w[:i], " "), to: p.to}
 			return []piece{front, {text: strings.Join(w[i+1:], " "), from: true}}
+		}
+	}
+	return []piece{p}
+}
+
+// atWire parts a piece at the words for a wire behind an end, "terminal 2 of the ignition switch a white wire".
+func atWire(p piece) []piece {
+	const most = 4 // words from the article to the wire (no source)
+	w := strings.Fields(p.text)
+	for i, s := range w {
+		for k := i + 1; i > 0 && k < len(w) && k-i < most && words.IsArticle(strings.ToLower(s)); k++ {
+			if w[k] == "wire" || w[k] == "lead" {
+				front := p
+				front.text = strings.Join(w[:i], " ")
+				return []piece{front, {text: strings.Join(w[i:], " ")}}
+			}
 		}
 	}
 	return []piece{p}

@@ -134,6 +134,8 @@ func isOrder(w []string) bool {
 	switch strings.ToLower(w[0]) {
 	case "run", "take", "use", "pull", "lay", "route", "connect", "fit", "wire":
 		return true
+	case "the", "a", "an":
+		return slices.ContainsFunc(w, func(s string) bool { return s == "wire" || s == "lead" }) // "The brown wire"
 	}
 	return false
 }
@@ -142,7 +144,8 @@ func isOrder(w []string) bool {
 func withoutFiller(w []string) []string {
 	return slices.DeleteFunc(slices.Clone(w), func(s string) bool {
 		switch strings.ToLower(s) {
-		case "take", "run", "use", "pull", "lay", "route", "connect", "fit", "a", "an", "the", "wire", "lead", "with":
+		case "take", "run", "use", "pull", "lay", "route", "connect", "fit", "a", "an", "the", "wire", "lead", "with", "goes", "runs",
+			"tracer", "stripe":
 			return true
 		}
 		return false

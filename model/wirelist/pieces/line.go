@@ -185,13 +185,13 @@ func (l *line) piece(r reader, p piece, i int, all []piece) bool {
 // keep keeps an end and the words behind it; ok is false where there are too many of either.
 func (l *line) keep(end string, rest []string, to bool) (ok bool) {
 	if end != "" {
-		if len(l.ends) == 2 || l.pin != "" && len(l.ends) == 1 {
+		if slices.ContainsFunc(strings.Fields(end), isVerb) || len(l.ends) == 2 || l.pin != "" && len(l.ends) == 1 {
 			return false
 		}
 		l.ends = append(l.ends, withPole(end))
 		l.onlyTo = to && len(l.ends) == 1 && l.pin == ""
 	}
-	if end == "" && len(l.ends) == 2 && len(rest) > 2 && len(rest) <= mostRemark {
+	if end == "" && len(l.ends) == 2 && len(rest) > mostText && len(rest) <= mostRemark {
 		l.notes = append(l.notes, strings.Join(rest, " "))
 		return true
 	}

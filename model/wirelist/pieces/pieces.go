@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/huekey"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 )
@@ -139,6 +140,9 @@ func linesOf(h shape.Headings, rows []table.Row, most int, r reader) lines {
 		}
 		cells := nonEmpty(row.Cells)
 		text := joined(cells)
+		if huekey.ReadColourKey(text) != nil {
+			continue // it is told as such
+		}
 		all.asked[row.Line] = true
 		switch l, ok := r.lineOrMore(text); {
 		case row.Drawn != nil:
