@@ -117,6 +117,7 @@ func (f *finder) leads(points []table.Row) {
 		b.Rows = append(b.Rows, r)
 	}
 	runline.Poles(b.Rows, lines)
+	runline.RemarksBehind(b.Rows, lines)
 	runline.NamesBehind(b.Rows)
 	runline.Lengths(b.Rows)
 	f.close()
