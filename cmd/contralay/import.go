@@ -25,8 +25,15 @@ import (
 // is read and saved in some 200 MB. One that needs more takes more.
 const importMemory = 192 << 20
 
-// importGCPercent has an import collect seldom: what it reads grows until it is saved, and is small against importMemory.
-const importGCPercent = 800
+// importGCPercent has an import collect seldom, as what it reads grows until it is saved; more would cost more in pages than it saves.
+const importGCPercent = 200
+
+// A list of more than largeList bytes is read into largeRoom bytes of large pages, before more is asked for: what one of 20,000 rows
+// takes until the second half of it is read (no source).
+const (
+	largeList = 128 << 10
+	largeRoom = 160 << 20
+)
 
 // importLists makes a harness of wire lists and writes it to a new file; with --check of a
 // harness that is there, the lists go into it as what an independent hand says.
@@ -115,6 +122,7 @@ func readLists(names []string, o options, cat *catalogue.Catalogue, w world) (mo
 // tablesOf is the tables of lists.
 func tablesOf(names []string, w world) ([]table.Table, error) {
 	var tables []table.Table
+	large := 0
 	for _, name := range names {
 		if isHarness(name) {
 			return nil, fmt.Errorf("%s is a harness, not a list: import it by itself", name)
@@ -122,6 +130,10 @@ func tablesOf(names []string, w world) ([]table.Table, error) {
 		data, err := listBytes(name, w)
 		if err != nil {
 			return nil, err
+		}
+		if large = large + len(data); large > largeList && w.large != nil {
+			w.large(largeRoom)
+			w.large = nil
 		}
 		ts, err := table.Read(filepath.Base(name), data, table.Limits{})
 		if err != nil {

@@ -26,6 +26,7 @@ const searchFor = 10 * time.Second
 func main() {
 	w := world{
 		in: os.Stdin, out: os.Stdout, err: os.Stderr, env: os.Getenv, now: time.Now, search: searchFor, collect: collect,
+		large: largePages,
 	}
 	w.takes(gcPercent, math.MaxInt64)
 	os.Exit(run(os.Args[1:], w))

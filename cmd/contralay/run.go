@@ -18,6 +18,7 @@ type world struct {
 	now          func() time.Time
 	search       time.Duration                 // how long a bench searches by itself
 	collect      func(percent int, most int64) // sets when memory is collected; nil in tests, whose process is not the program's
+	large        func(bytes int)               // gives the heap room in large pages; nil in tests, as collect is
 	wrap         func(tea.Model) tea.Model     // tests put themselves round the bench; else nil
 }
 

@@ -104,7 +104,8 @@ var leads = map[string][]string{"tree": {"ends"}, "board/runs/others": {"board/r
 	"board/runs/cards": {"board/runs/say", "board/runs/card"}}
 
 // lists are the parts of the reader of lists, the lowest first: each may use those before it.
-var lists = []string{"twoscripts", "columned", "comment", "hueword", "markup", "pinword", "plugword", "strokes", "codepage", "icons",
+var lists = []string{"abreast", "signs", "twoscripts", "columned", "comment", "hueword", "markup", "pinword", "plugword", "strokes",
+	"codepage", "icons",
 	"quotation", "table", "strands", "squareword", "value", "huekey", "report", "prose", "cable", "freeword", "doingword", "stripname",
 	"titleline", "name", "huecodes", "nameaside", "placehead", "freesaid", "signoff", "words", "printed", "endtext", "sentence",
 	"sidehead", "rising", "shape", "squaremm", "tail", "cableonce", "corecells", "pinhues", "column", "cablelines", "fuseways", "doubt",

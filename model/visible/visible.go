@@ -14,6 +14,9 @@ const (
 	zwj  = '\u200D'
 )
 
+// joinersBegin is the byte that both begin with; most texts have none.
+const joinersBegin = 0xE2
+
 // Command reports whether a character is a command. The marks of direction are those with the
 // property Bidi_Control (Unicode 15, PropList.txt).
 func Command(r rune) bool {
@@ -42,7 +45,7 @@ func Find(s string) (r rune, found bool) {
 // joiner is the first joiner in a text; of one that is no id, the first that does not stand
 // between letters or signs.
 func joiner(s string, id bool) (r rune, found bool) {
-	if !strings.ContainsAny(s, string([]rune{zwnj, zwj})) {
+	if strings.IndexByte(s, joinersBegin) < 0 || !strings.ContainsAny(s, string([]rune{zwnj, zwj})) {
 		return 0, false
 	}
 	all := []rune(s)

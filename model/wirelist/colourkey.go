@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/abreast"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/huekey"
 	"contralay/model/wirelist/report"
@@ -19,6 +20,7 @@ func colourKey(im *draft.Importer, tables []table.Table) []table.Table {
 		t := &out[i]
 		var kept []table.Row // nil as long as no line is taken out
 		last := -1           // the line of the last that was
+		keys := abreast.Each(len(t.Rows), func(k int) huekey.ColourKey { return keyIn(t, k) })
 		for k, r := range t.Rows {
 			if len(r.Cells) > 1 && t.Marked {
 				if kept != nil {
@@ -26,12 +28,10 @@ func colourKey(im *draft.Importer, tables []table.Table) []table.Table {
 				}
 				continue
 			}
-			text := shape.RowText(r.Cells)
-			key := huekey.ReadColourKey(text)
-			if key == nil && strings.Contains(text, "=") {
-				key = huekey.KeyOfLegend(r.Cells)
+			key, text, goesOn := keys[k], "", last > 0 && r.Line == last+1
+			if key != nil || goesOn {
+				text = shape.RowText(r.Cells)
 			}
-			goesOn := last > 0 && r.Line == last+1
 			if only := onlyKey(key, text, r.Level, goesOn); only != nil {
 				key, last = only, r.Line
 				if kept == nil {
@@ -60,4 +60,18 @@ func onlyKey(key huekey.ColourKey, text string, level int, goesOn bool) huekey.C
 		return nil
 	}
 	return huekey.OnlyKey(text, goesOn)
+}
+
+// keyIn is what a row of a table says of short forms of colours; nil of most.
+func keyIn(t *table.Table, i int) huekey.ColourKey {
+	r := &t.Rows[i]
+	if len(r.Cells) > 1 && t.Marked {
+		return nil
+	}
+	text := shape.RowText(r.Cells)
+	key := huekey.ReadColourKey(text)
+	if key == nil && strings.Contains(text, "=") {
+		key = huekey.KeyOfLegend(r.Cells)
+	}
+	return key
 }

@@ -16,17 +16,20 @@ import (
 //	nav lights - panel fuse 3 to helm box pin 1, red
 //	helm box pins 8 to 12 nothing in them
 func takeNamedFree(im *draft.Importer, tables []table.Table) {
-	wires := make(map[table.Place]bool, len(im.Items)) // rows that are read as something else
-	for _, it := range im.Items {
-		wires[it.Place] = true
-	}
+	var read map[[2]string]map[int]bool // rows that are read as something else
 	for _, t := range tables {
 		for _, r := range t.Rows {
-			_, text := r.Filled()
-			at := table.Place{File: t.File, Sheet: t.Sheet, Row: r.Line}
-			if !shape.IsText(r) || wires[at] {
+			if !shape.IsText(r) {
 				continue
 			}
+			if read == nil {
+				read = itemRows(im)
+			}
+			if read[[2]string{t.File, t.Sheet}][r.Line] {
+				continue
+			}
+			_, text := r.Filled()
+			at := table.Place{File: t.File, Sheet: t.Sheet, Row: r.Line}
 			for sentence := range strings.SplitSeq(text, ". ") {
 				of, all := freesaid.Named(sentence)
 				term := im.ByKey[name.Key(of)]

@@ -54,17 +54,15 @@ func takeFree(im *draft.Importer, t *table.Table, b *shape.Block, from int) {
 //	GB1 pin 2 -> pot pin B, white
 //	Pin 8 is empty.
 func takeFreeOfRuns(im *draft.Importer, tables []table.Table) {
-	wires := map[table.Place]bool{}
-	for _, it := range im.Items {
-		wires[it.Place] = true
-	}
+	read := itemRows(im)
 	for _, t := range tables {
+		wires := read[[2]string{t.File, t.Sheet}]
 		below := false // wires stand above, and no heading between
 		for _, r := range t.Rows {
 			at := table.Place{File: t.File, Sheet: t.Sheet, Row: r.Line}
 			_, text := r.Filled()
-			if wires[at] || !shape.IsText(r) || r.Level > 0 || strings.HasSuffix(text, ":") {
-				below = wires[at]
+			if wires[r.Line] || !shape.IsText(r) || r.Level > 0 || strings.HasSuffix(text, ":") {
+				below = wires[r.Line]
 			} else if below {
 				takeFreeText(im, at, text)
 			}
@@ -92,4 +90,21 @@ func takeFreeText(im *draft.Importer, at table.Place, text string) {
 		term.Pin(pin, name.Blank, at)
 	}
 	im.Say(report.Note, "cavities that a text says are free", at, text, "taken for "+term.ID+": "+strings.Join(all, ", "))
+}
+
+// itemRows are the rows that items were made of, by file and sheet.
+func itemRows(im *draft.Importer) map[[2]string]map[int]bool {
+	all := map[[2]string]map[int]bool{}
+	var last [2]string
+	var rows map[int]bool // of the last one
+	for _, it := range im.Items {
+		if of := [2]string{it.Place.File, it.Place.Sheet}; rows == nil || of != last {
+			if last, rows = of, all[of]; rows == nil {
+				rows = make(map[int]bool, len(im.Items)/(1+len(all)))
+				all[of] = rows
+			}
+		}
+		rows[it.Place.Row] = true
+	}
+	return all
 }

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"contralay/model/visible"
+	"contralay/model/wirelist/abreast"
 	"contralay/model/wirelist/block"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/huekey"
@@ -129,8 +130,12 @@ func tablesIn(h shape.Headings, recipe *name.Recipe, t *table.Table) (all []Foun
 		} else if all[i].Said.LeftOut {
 			all[i].Odd = append(all[i].Odd, "it is said to go on with the table above it and to be left out")
 		}
-		all[i].read(h, recipe)
 	}
+	abreast.Rows(len(all), func(from, to int) {
+		for i := from; i < to; i++ {
+			all[i].read(h, recipe)
+		}
+	})
 	if len(all) > 0 && loose && !all[0].Loose {
 		over = nil
 	}
@@ -286,6 +291,9 @@ func (f *Found) leaveRows() {
 // setHeading makes the row that is said the headings of the table: what stands above it are titles.
 func (f *Found) setHeading() {
 	b := &f.Block
+	if f.Said.Heading == "" && !f.Said.NoHeading {
+		return
+	}
 	rows := slices.Concat(b.Titles, b.Head, b.Rows)
 	switch at := slices.IndexFunc(rows, func(r table.Row) bool { return shape.RowText(r.Cells) == f.Said.Heading }); {
 	case f.Said.NoHeading:

@@ -2,10 +2,12 @@ package audit
 
 import (
 	"cmp"
-	"contralay/model/wirelist/cable"
+	"maps"
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/abreast"
+	"contralay/model/wirelist/cable"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/huekey"
 	"contralay/model/wirelist/name"
@@ -114,34 +116,51 @@ func Run(im *draft.Importer, words map[string]name.Meaning, lists []table.Table,
 		}
 	}
 	a.rows(lists, tables)
+	other := beside(a)
 	for i := range tables {
 		t := &tables[i]
 		if !t.Wires || t.Said {
 			continue
 		}
-		a.sizes = map[string]sizes{}
-		a.cells(t)
-		a.columns(t)
-		a.lacking(t)
-		a.misplaced(t)
-		a.unsized(t)
-		a.namedSizes(t)
-		a.unread(t)
-		a.odd(t)
-		a.running(t)
-		a.ends(t)
-		a.below(t)
-		a.twisted(t)
-		a.unlikely(t)
-		a.remarks(t)
-		a.counted(t)
+		a.sizes, other.sizes = map[string]sizes{}, map[string]sizes{}
+		before := len(im.Rep.Findings)
+		other.im.Rep.Findings = slices.Clip(im.Rep.Findings)
+		abreast.Both(len(t.Rows), func() {
+			a.cells(t)
+			a.columns(t)
+			a.lacking(t)
+			a.misplaced(t)
+			a.unsized(t)
+			a.namedSizes(t)
+			a.unread(t)
+		}, func() {
+			other.odd(t)
+			other.running(t)
+			other.ends(t)
+			other.below(t)
+			other.twisted(t)
+			other.unlikely(t)
+			other.remarks(t)
+			other.counted(t)
+		})
+		im.Rep.Findings = append(im.Rep.Findings, other.im.Rep.Findings[before:]...)
 	}
 	a.openNamed()
 	a.nearNames()
 	a.sizedLines()
 	a.above()
-	a.strangers(tables)
-	a.guessedNames(lists, tables)
+	other.im.Rep.Findings = nil
+	abreast.Both(len(im.Items), func() { a.strangers(tables) }, func() { other.guessedNames(lists, tables) })
+	im.Rep.Findings = append(im.Rep.Findings, other.im.Rep.Findings...)
+}
+
+// beside is an auditor of the lists of another that keeps what it says and what it looked at to itself.
+func beside(a *auditor) *auditor {
+	im, other := *a.im, *a
+	other.im, other.sheets, other.text = &im, maps.Clone(a.sheets), nil
+	other.seen, other.kinds = map[string]*look{}, map[string]kind{}
+	other.names, other.same = map[*draft.Term][]string{}, map[pair]bool{}
+	return &other
 }
 
 // place is the row of a place.

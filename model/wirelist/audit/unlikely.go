@@ -7,6 +7,7 @@ import (
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
 	title "contralay/model/wirelist/prose"
+	"contralay/model/wirelist/signs"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/titleline"
 	"contralay/model/wirelist/value"
@@ -143,11 +144,14 @@ func leads(signal string) bool {
 	return rest != "" && words.ComesFrom(first) && len(name.Words(rest)) > 0
 }
 
+// digits are the ten of them.
+var digits = signs.Of("0123456789")
+
 // isSibling reports whether a cavity is called as its connector is, with another number: "E1/E2" could be two lamps.
 func isSibling(connector, pin string) bool {
-	front := strings.TrimRight(connector, "0123456789")
+	front := digits.TrimRight(connector)
 	of, ok := strings.CutPrefix(pin, front)
-	return ok && front != "" && front != connector && of != "" && strings.Trim(of, "0123456789") == "" && pin != connector
+	return ok && front != "" && front != connector && of != "" && digits.Are(of) && pin != connector
 }
 
 // beginsWithColour reports whether the name of a wire is a word for a colour, a number and more: "brown 2.5 lamps to chassis".

@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/signs"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
@@ -106,8 +107,11 @@ func pairingBefore(words []string) (from int) {
 	return from
 }
 
+// roundWords are signs round a word.
+var roundWords = signs.Of(".,;:()")
+
 // bare is a folded word without the signs around it.
-func bare(w string) string { return strings.Trim(table.Fold(w), ".,;:()") }
+func bare(w string) string { return roundWords.Trim(table.Fold(w)) }
 
 func isTogether(w string) bool {
 	switch w {

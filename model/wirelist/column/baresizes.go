@@ -5,6 +5,7 @@ import (
 
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/signs"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
@@ -39,9 +40,9 @@ func bareSizesOf(rows []table.Row, i int, lang string, withColour bool) (s bareS
 		if withColour && !parted {
 			continue
 		}
-		switch digits := strings.Trim(size, "0123456789.,"); {
+		switch more := !figures.Are(size); {
 		case size == "":
-		case digits != "":
+		case more:
 			g, ok := value.ParseGauge(size, value.BareAWG, value.MarkUnknown)
 			metric := strings.HasSuffix(g.Size, "mm2")
 			s.decimals, s.awg = s.decimals || ok && metric, s.awg || ok && g.Size != "" && !metric
@@ -56,10 +57,13 @@ func bareSizesOf(rows []table.Row, i int, lang string, withColour bool) (s bareS
 	return s
 }
 
+// figures are the signs of numbers.
+var figures = signs.Of("0123456789.,")
+
 // numberOfSize is the size of a cell that holds a size alone or, parted, beside a colour: "4" of "4 red", "red 4", "4/red".
 func numberOfSize(cell, lang string) (size string, parted bool) {
 	cell = strings.TrimSpace(cell)
-	if strings.Trim(cell, "0123456789.,") == "" {
+	if figures.Are(cell) {
 		return cell, false
 	}
 	for i := 1; i < len(cell); i++ {
@@ -68,7 +72,7 @@ func numberOfSize(cell, lang string) (size string, parted bool) {
 		}
 		front, back := strings.TrimSpace(cell[:i]), strings.Trim(cell[i+1:], " ()")
 		for _, try := range [][2]string{{front, back}, {back, front}} {
-			if !strings.ContainsAny(try[0], "0123456789") || strings.ContainsAny(try[1], "0123456789") {
+			if !value.HasDigit(try[0]) || value.HasDigit(try[1]) {
 				continue
 			}
 			if _, ok := value.ParseColour(try[1], lang); ok {

@@ -90,8 +90,8 @@ func (p *Profile) add(o *Profile) {
 // look takes in one cell.
 func (p *Profile) look(cell, lang string, mark value.Mark, key huekey.ColourKey) {
 	p.Filled++
-	digits := strings.ContainsAny(cell, "0123456789")
-	number := strings.Trim(cell, "0123456789.,") == ""
+	digits := value.HasDigit(cell)
+	number := figures.Are(cell)
 	add := func(n *int, is bool) {
 		if is {
 			*n++

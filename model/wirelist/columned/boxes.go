@@ -8,7 +8,7 @@ import "strings"
 //	| Pin | Signal   |      │ Pin │ Signal   │
 //	+-----+----------+      ├─────┼──────────┤
 func WithoutBoxes(text string) string {
-	if !strings.Contains(text, "+--") && !strings.Contains(text, "--+") && !strings.ContainsAny(text, "│┃║┆┊╎") {
+	if !strings.Contains(text, "+--") && !strings.Contains(text, "--+") && !hasSide(text) {
 		return text
 	}
 	text = strings.NewReplacer("│", "|", "┃", "|", "║", "|", "┆", "|", "┊", "|", "╎", "|").Replace(text)
@@ -22,4 +22,9 @@ func WithoutBoxes(text string) string {
 		}
 	}
 	return strings.Join(lines, "\n")
+}
+
+// hasSide reports whether a text has the side of a box; each of them begins with one byte, which few texts have.
+func hasSide(text string) bool {
+	return strings.IndexByte(text, "│"[0]) >= 0 && strings.ContainsAny(text, "│┃║┆┊╎")
 }

@@ -19,10 +19,16 @@ func Led(text string) bool {
 	const least = 3 // lines (no source)
 	n := 0
 	for line := range strings.SplitSeq(text, "\n") {
-		if strings.ContainsAny(line, ".…_·") && ledLine.MatchString(line) ||
+		if hasDots(line) && ledLine.MatchString(line) ||
 			strings.IndexByte(line, ',') > 0 && sectionLine.MatchString(line) {
 			n++
 		}
 	}
 	return n >= least
+}
+
+// hasDots reports whether a line can have a row of dots or strokes.
+func hasDots(line string) bool {
+	return strings.Contains(line, "....") || strings.Contains(line, "____") ||
+		strings.Contains(line, "……") || strings.Contains(line, "····")
 }

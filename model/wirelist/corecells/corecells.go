@@ -187,10 +187,13 @@ func cutCore(cell string) said {
 
 // isCable reports whether a word can be the name of a cable: letters and a number, and neither a size nor a colour with one.
 func isCable(word string) bool {
+	if word == "" || !value.IsDigit(word[len(word)-1]) {
+		return false // most words
+	}
 	letters := strings.TrimRight(word, "0123456789-_")
 	if letters == "" || letters == word || len(letters) > 5 || strings.ToUpper(letters) != letters ||
 		strings.ContainsFunc(letters, func(r rune) bool { return !unicode.IsLetter(r) && r != '-' }) ||
-		!value.IsDigit(word[len(word)-1]) || len(letters) > 1 && value.NamesColour(letters) {
+		len(letters) > 1 && value.NamesColour(letters) {
 		return false
 	}
 	return !isSize(word)

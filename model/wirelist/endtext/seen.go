@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/signs"
 	"contralay/model/wirelist/table"
 )
 
@@ -27,11 +28,11 @@ func SeenConnector(cell string) string {
 
 // seen is what a cell refers to, behind the word that says so.
 func seen(cell string) string {
-	word, rest, ok := strings.Cut(strings.Trim(strings.TrimSpace(cell), "()[]."), " ")
+	word, rest, ok := strings.Cut(aroundSeen.Trim(strings.TrimSpace(cell)), " ")
 	if !ok {
 		return ""
 	}
-	switch table.Fold(strings.TrimRight(word, ".:")) {
+	switch table.Fold(behindSeen.TrimRight(word)) {
 	case "see", "siehe", "s", "voir", "cf", "ver", "vease", "vedi", "zie", "se", "viz", "patrz", "same":
 	default:
 		return ""
@@ -42,3 +43,6 @@ func seen(cell string) string {
 	}
 	return rest
 }
+
+// Signs round a text that refers to something, and behind the word that does.
+var aroundSeen, behindSeen = signs.Of("()[]."), signs.Of(".:")

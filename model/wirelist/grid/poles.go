@@ -7,6 +7,7 @@ import (
 
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/signs"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
@@ -160,7 +161,7 @@ func isPole(head string) bool {
 	if len(head) > longestPole {
 		return false // as most cells of most rows
 	}
-	switch strings.Trim(table.Fold(head), " .:,;()[]") {
+	switch roundPoles.Trim(table.Fold(head)) {
 	case "live", "line", "hot", "cold", "neutral", "earth", "ground", "gnd", "l", "n", "pe", "l1", "l2", "l3", "screen", "shield", "return",
 		"plus", "minus", "positive", "negative", "pos", "neg", "feed", "supply", "signal", "common", "com", "phase", "neutre", "terre",
 		"masse", "erde", "null", "nulleiter", "schutzleiter", "aussenleiter", "fase", "neutro", "terra", "tierra", "massa", "fas", "nolla",
@@ -173,3 +174,5 @@ func isPole(head string) bool {
 
 // longestPole is how long the name of a pole is at most.
 const longestPole = 14
+
+var roundPoles = signs.Of(" .:,;()[]")

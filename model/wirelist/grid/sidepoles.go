@@ -97,7 +97,7 @@ func sidePoles(h shape.Headings, above, rows []table.Row) (made []table.Row, n i
 // poleColumns are the columns whose headings name a connector and a pole: "J5 +", "Ground on X3".
 func poleColumns(head table.Row) (of []poleColumn) {
 	for i, c := range head.Cells {
-		if at := strings.LastIndexByte(c, ' '); at < 1 || !strings.ContainsAny(c, "0123456789") || len(c)-at > mostWord ||
+		if at := strings.LastIndexByte(c, ' '); at < 1 || !value.HasDigit(c) || len(c)-at > mostWord ||
 			strings.Trim(c[at+1:], "0123456789") == "" || len(of) == 0 && i+2 > len(head.Cells) {
 			continue // most cells of most rows: they are not parted
 		}

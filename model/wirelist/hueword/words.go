@@ -3,6 +3,8 @@ package hueword
 import (
 	"strings"
 	"sync"
+
+	"contralay/model/wirelist/signs"
 )
 
 // Coded is how many hues, the first of all, are those of a code of colours, and clear; Count is how many there are.
@@ -44,9 +46,12 @@ var twice = strings.NewReplacer(
 	"natural white", "natural", "naturweiss", "natur", "ivory white", "ivory", "elfenbeinweiss", "elfenbein",
 	"beige brown", "beige", "tan brown", "tan")
 
+// Signs between two hues, and letters of which one is in all of the words above.
+var betweenHues, beginTwice = signs.Of("/,;"), signs.Of("vkcmt")
+
 // Once writes such a hue in a folded text as one word.
 func Once(folded string) string {
-	if strings.ContainsAny(folded, "/,;") || !strings.ContainsAny(folded, "vkcmt") || len(folded) < len("tan brown") {
+	if len(folded) < len("tan brown") || betweenHues.In(folded) || !beginTwice.In(folded) {
 		return folded
 	}
 	return twice.Replace(folded)

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"contralay/model"
+	"contralay/model/wirelist/abreast"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/endpins"
 	"contralay/model/wirelist/endtext"
@@ -21,14 +22,15 @@ import (
 func Ends(im *draft.Importer) {
 	endpins.Part(im)
 	bare, numbered, pinned := map[string]int{}, map[string]int{}, map[string]bool{}
-	each := func(f func(it *draft.Item, e *draft.End)) {
-		for _, it := range im.Items {
-			f(it, &it.From)
-			f(it, &it.To)
+	keys := abreast.Each(2*len(im.Items), func(i int) endKey { return keyOf(endAt(im, i)) })
+	each := func(f func(it *draft.Item, e *draft.End, k endKey)) {
+		for i, it := range im.Items {
+			f(it, &it.From, keys[2*i])
+			f(it, &it.To, keys[2*i+1])
 		}
 	}
-	each(func(_ *draft.Item, e *draft.End) {
-		switch k := name.Key(e.Text); {
+	each(func(_ *draft.Item, e *draft.End, of endKey) {
+		switch k := of.key; {
 		case e.Term != nil || e.Text == "":
 		case e.Pin == "":
 			bare[k]++
@@ -36,7 +38,7 @@ func Ends(im *draft.Importer) {
 			pinned[k] = true
 		}
 	})
-	each(func(it *draft.Item, e *draft.End) {
+	each(func(it *draft.Item, e *draft.End, of endKey) {
 		if e.Term != nil || e.Text == "" && e.Pin == "" {
 			return
 		}
@@ -46,9 +48,10 @@ func Ends(im *draft.Importer) {
 			connector := strings.TrimSpace(e.Text[:at])
 			if t := im.ByKey[name.Key(connector)]; pinned[name.Key(connector)] || t != nil && t.Titled {
 				e.Text, e.Pin = connector, e.Text[at+1:]
+				of = keyOf(e)
 			}
 		}
-		k, stud := name.Key(e.Text), false
+		k, stud := of.key, false
 		t := im.ByKey[k]
 		switch {
 		case e.Text == "":
@@ -56,8 +59,8 @@ func Ends(im *draft.Importer) {
 			im.Say(report.Warn, "cavity without connector", it.Place, e.Pin, "kept in the note")
 			*e = draft.End{}
 			return
-		case name.StateOf(e.Text) != name.Used && (e.Pin == "" || !name.IsConnectorWord(table.Fold(e.Text))) ||
-			name.IsUnknown(e.Text) || e.Pin == "" && endtext.SaysOpen(e.Text):
+		case of.free && (e.Pin == "" || !name.IsConnectorWord(table.Fold(e.Text))) ||
+			of.unknown || e.Pin == "" && endtext.SaysOpen(e.Text):
 			if text := value.JoinNonEmpty(" ", e.Text, e.Pin); name.StateOf(text) == name.Used {
 				it.Notes = append(it.Notes, "end: "+text)
 				im.Say(report.Note, "end not known", it.Place, text, "kept in the note")
@@ -108,6 +111,31 @@ func Ends(im *draft.Importer) {
 		im.RestOf(it, value.JoinNonEmpty(" to ", it.From.String(), it.To.String()))
 		return true
 	})
+}
+
+// endKey is what the text of an end is found by, and whether it is the word for a free place or a mark for what is not known.
+type endKey struct {
+	key           string
+	free, unknown bool
+}
+
+func keyOf(e *draft.End) (of endKey) {
+	if e.Text != "" {
+		of.key = name.Key(e.Text)
+		if e.Term == nil {
+			of.free, of.unknown = name.StateOf(e.Text) != name.Used, name.IsUnknown(e.Text)
+		}
+	}
+	return of
+}
+
+// endAt is an end of an item: each has two, the near one first.
+func endAt(im *draft.Importer, i int) *draft.End {
+	if it := im.Items[i/2]; i%2 > 0 {
+		return &it.To
+	} else {
+		return &it.From
+	}
 }
 
 // splice makes or finds a splice; where it stands is settled with the tree.

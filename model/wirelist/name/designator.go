@@ -5,6 +5,7 @@ import (
 
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/titleline"
+	"contralay/model/wirelist/value"
 )
 
 // Designator is the id of a connector: its name up to a comma, a bracket or a dash
@@ -42,9 +43,4 @@ func Designator(name string) string {
 }
 
 // IsDesignator reports whether s is one to four letters, then one to three digits: "P7", "CONN12".
-func IsDesignator(s string) bool {
-	letters := strings.TrimRight(s, "0123456789")
-	digits := len(s) - len(letters)
-	return len(letters) >= 1 && len(letters) <= 4 && digits >= 1 && digits <= 3 &&
-		strings.Trim(strings.ToUpper(letters), "ABCDEFGHIJKLMNOPQRSTUVWXYZ") == ""
-}
+func IsDesignator(s string) bool { return value.IsDesignator(s) }

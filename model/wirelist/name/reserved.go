@@ -8,7 +8,7 @@ func saysReserved(cell string) bool {
 	if strings.IndexByte(cell, ' ') < 0 {
 		return false
 	}
-	cell = strings.Trim(cell, " .:()[]*")
+	cell = roundStates.Trim(cell)
 	if !BeginsWith(cell, "", "rgzv") {
 		return false
 	}

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/freeword"
+	"contralay/model/wirelist/signs"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/twoscripts"
 )
@@ -24,6 +25,9 @@ const (
 // "spare 2", and for what a place is kept for, "reserved for the pump": "spare injector 3"
 // is a signal. Of several words the one that says more counts.
 func StateOf(cell string) State {
+	if freeword.IsNumbered(cell) {
+		return Used // as most ends and cavities are called
+	}
 	return stateOf(cell, bareWord(cell))
 }
 
@@ -56,6 +60,9 @@ func stateOf(cell, f string) State {
 	return most
 }
 
+// Signs round the word of a state, round a mark for what is not known, and such marks.
+var roundStates, roundMarks, questions = signs.Of(" .:()[]*"), signs.Of(" ."), signs.Of("?")
+
 // partsPhrases reports whether a sign stands between two phrases.
 func partsPhrases(r rune) bool {
 	switch r {
@@ -68,11 +75,7 @@ func partsPhrases(r rune) bool {
 // bareWord is a cell folded, without the signs round it and without the verb of a sentence, "is not used".
 func bareWord(cell string) string {
 	f := freeword.Unframed(strings.TrimPrefix(table.Fold(cell), "is "))
-	const signs = " .:()[]*"
-	if f == "" || strings.IndexByte(signs, f[0]) < 0 && strings.IndexByte(signs, f[len(f)-1]) < 0 {
-		return f
-	}
-	return strings.Trim(f, signs)
+	return roundStates.Trim(f)
 }
 
 // isKeptFor reports whether a text begins with the words of a place that is kept for something,
@@ -201,6 +204,6 @@ func isClosingWord(w string) bool {
 
 // IsUnknown reports whether s is a mark that says the list's maker does not know either.
 func IsUnknown(s string) bool {
-	f := strings.Trim(table.Fold(s), " .")
-	return strings.Trim(f, "?") == "" || freeword.IsUndecided(f)
+	f := roundMarks.Trim(table.Fold(s))
+	return questions.Are(f) || freeword.IsUndecided(f)
 }

@@ -7,6 +7,7 @@ import (
 
 	"contralay/model/wirelist/columned"
 	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/signs"
 	"contralay/model/wirelist/table"
 )
 
@@ -67,6 +68,9 @@ func (n *notes) headedBelow(h shape.Headings, at int) bool {
 	return false
 }
 
+// inNoDrawing are signs that no cell of such a drawing has: all letters but o and x, and some others.
+var inNoDrawing = signs.Of("abcdefghijklmnpqrstuvwyzABCDEFGHIJKLMNPQRSTUVWYZ,;:=")
+
 // drawnIn are the numbers of a line of such a drawing, and how many dots stand beside them; ok is false where there is anything else.
 func drawnIn(r table.Row) (numbers []int, dots int, ok bool) {
 	const most = 40 // bytes of a cell (no source)
@@ -74,7 +78,7 @@ func drawnIn(r table.Row) (numbers []int, dots int, ok bool) {
 		return nil, 0, false
 	}
 	for _, c := range r.Cells {
-		if len(c) > most || strings.Contains(c, "  ") || strings.ContainsAny(c, "abcdefghijklmnpqrstuvwyzABCDEFGHIJKLMNPQRSTUVWYZ,;:=") {
+		if len(c) > most || strings.Contains(c, "  ") || inNoDrawing.In(c) {
 			return nil, 0, false // most rows
 		}
 	}

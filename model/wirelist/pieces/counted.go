@@ -6,6 +6,9 @@ import (
 	"contralay/model/wirelist/table"
 )
 
+// leap is how many cavities a list leaves out between two at most (no source).
+const leap = 6
+
 // countCavities reports whether lines that begin with a bare number have cavities there, and no quantities: below each heading they
 // count up from 1, or are those of a relay.
 //
@@ -31,7 +34,7 @@ func (all lines) countCavities(t *table.Table) bool {
 			return false
 		case last == 0 && (n == 1 || relay):
 			runs++
-		case last == 0 || n <= last || n > last+2 && !relay && err == nil:
+		case last == 0 || n <= last || n > last+leap && !relay && err == nil:
 			return false
 		}
 		if err == nil {

@@ -101,6 +101,9 @@ func (r reader) line(text string) (*line, bool) {
 		l, ok := r.behind(&line{id: id}, rest)
 		return l, ok && len(l.ends) > 0
 	}
+	if dashes := strings.Trim(rest, "-–—. \t"); dashes == "" {
+		return &line{pin: pin, signal: "-"}, true
+	}
 	if l, ok := r.behind(&line{pin: pin}, rest); ok {
 		return l, ok
 	}

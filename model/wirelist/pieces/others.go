@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
 
@@ -15,6 +16,7 @@ func mayTell(text string) bool {
 	const most = 14 // words (no source)
 	n := len(strings.Fields(text))
 	return strings.ContainsAny(text, "0123456789") && n > 2 && n <= most && !strings.HasSuffix(text, ":") && !name.SaysConnector(text) &&
+		!countsWays(text) &&
 		groupOf(text) == "" && !ofAll(text)
 }
 
@@ -38,4 +40,14 @@ func groupOf(text string) string {
 		return text
 	}
 	return ""
+}
+
+// countsWays reports whether a line begins with how many ways a plug has, "9 way block, seen from the wire side".
+func countsWays(text string) bool {
+	w := strings.FieldsFunc(text, func(r rune) bool { return r == ' ' || r == '-' || r == '\t' })
+	if len(w) < 2 || strings.Trim(w[0], "0123456789") != "" {
+		return false
+	}
+	of := table.Fold(w[1])
+	return name.IsPinWord(of) || name.CountWord(of) != ""
 }

@@ -146,7 +146,7 @@ func linesOf(h shape.Headings, rows []table.Row, most int, r reader) lines {
 			for of := range l.each {
 				all.count(of, len(cells))
 			}
-		case mayTell(text):
+		case len(all.of) > 0 && mayTell(text): // above all of them stand titles
 			all.failed++
 		}
 	}

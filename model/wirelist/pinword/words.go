@@ -3,13 +3,15 @@ package pinword
 import (
 	"strings"
 	"sync"
+
+	"contralay/model/wirelist/signs"
 )
 
 // Is reports whether a folded word says that the name of a cavity follows.
-func Is(w string) bool { return plain()[strings.TrimRight(w, ".:")] }
+func Is(w string) bool { return plain()[behind.TrimRight(w)] }
 
 // IsWith reports whether a folded word says so only where a connector or nothing stands before it: it is the word for other things too.
-func IsWith(w string) bool { return other()[strings.TrimRight(w, ".:")] }
+func IsWith(w string) bool { return other()[behind.TrimRight(w)] }
 
 // plain are words for a cavity. Common words, from memory, no source.
 var plain = setOf(`pin pins cavity cav way terminal term pole
@@ -41,3 +43,6 @@ func setOf(text string) func() map[string]bool {
 		return all
 	})
 }
+
+// behind are signs behind a word for a cavity.
+var behind = signs.Of(".:")

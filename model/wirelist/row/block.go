@@ -63,9 +63,9 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 			if end != "" {
 				b.Near = end
 			}
-			did := leftOutBut(end)
+			did := grouphead.LeftOutBut(end)
 			if far := grouphead.Far(b, text); far != "" {
-				b.Far, did = far, takenAsFar+far
+				b.Far, did = far, grouphead.TakenAsFar+far
 			}
 			if g, ok := saidonce.GroupValues(b, text); ok {
 				b.Group, did = g, saidonce.TakenForRows
@@ -88,6 +88,7 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 	last := b.LastData()
 	devices, groups := map[name.Field]string{}, map[int]string{}
 	changes := false // the rows are those of a table of changes
+	var rows ahead
 	for i, r := range b.Rows {
 		_, first := r.Filled()
 		changes = changes || signoff.IsRevisionHead(r)
@@ -107,10 +108,10 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 				saidonce.TakeTitleSize(im, b, []table.Row{r}, here)
 			} else if end := grouphead.Near(b, first); end != "" && i < last {
 				b.Near = end
-				im.Say(report.Note, "heading between the rows", here(r.Line), first, leftOutBut(end))
+				im.Say(report.Note, "heading between the rows", here(r.Line), first, grouphead.LeftOutBut(end))
 			} else if far := grouphead.Far(b, first); far != "" && i < last {
 				b.Far = far
-				im.Say(report.Note, "heading between the rows", here(r.Line), first, takenAsFar+far)
+				im.Say(report.Note, "heading between the rows", here(r.Line), first, grouphead.TakenAsFar+far)
 			} else if g, ok := saidonce.GroupValues(b, first); ok && i < last {
 				b.Group = g
 				im.Say(report.Note, "heading between the rows", here(r.Line), first, saidonce.TakenForRows)
@@ -146,6 +147,7 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 				owner = im.Named(value.JoinNonEmpty(" ", b.Prefix, named), here(r.Line), true)
 			}
 		}
-		readRow(im, b, cells, notes, owner, here(r.Line))
+		it, cells := rows.begun(im, b, i, cells, notes, here(r.Line))
+		finish(im, b, cells, *it, owner)
 	}
 }

@@ -45,7 +45,7 @@ func callConnector(im *draft.Importer, b *shape.Block, info *name.Title, only bo
 		return naming{name: of, from: "name of the sheet", over: nonEmpty(info.Name)}
 	case of != "":
 		return naming{name: of, from: "heading of the column", over: nonEmpty(info.Name)}
-	case info.Name != "" && sheetConnector(b.Table.Sheet, info.Name) != "":
+	case info.Name != "" && words.SheetConnector(b.Table.Sheet, info.Name) != "":
 		return naming{name: b.Table.Sheet, from: "name of the sheet", over: []string{info.Name}}
 	case info.Name != "" && isElsewhere(im, b, info):
 		return naming{name: parent(b, info.Row) + " " + info.Name, from: "texts above its pins"}

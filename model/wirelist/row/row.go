@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"contralay/model/catalogue"
+	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/nameaside"
@@ -18,16 +19,16 @@ import (
 	"contralay/model/wirelist/value"
 )
 
-// readRow makes the items of one row: one for each cavity or wire that it names. notes is
-// what else is to be kept of it.
-func readRow(im *draft.Importer, b *shape.Block, cells, notes []string, owner *draft.Term, place table.Place) {
+// begin reads of a row what asks nothing of the rows before it: what its cells say of its wire and what its cavity is for. notes is
+// what else is to be kept of it; plain are its cells with the numbers and the names of cavities parted.
+func begin(im *draft.Importer, b *shape.Block, cells, notes []string, place table.Place, it *draft.Item) (plain []string) {
 	cells, called, more := partNumbered(b, cells)
-	it := draft.Item{Place: place, Wire: -1, Block: im.Pages, Notes: append(notes, more...)}
-	column := func(i int) table.Place { p := place; p.Column = shape.At(b.Cols, i); return p }
+	*it = draft.Item{Place: place, Wire: -1, Block: im.Pages, Notes: append(notes, more...)}
+	at := func(i int) table.Place { return columnOf(b, place, i) }
 	for i, c := range cells {
 		if i >= len(b.Cols) && c != "" {
 			it.Notes = append(it.Notes, c)
-			im.Say(report.Warn, "cell without heading", column(i), c, "kept in the note")
+			im.Say(report.Warn, "cell without heading", at(i), c, "kept in the note")
 		}
 		if i < len(b.Cols) && b.Cols[i].Field == name.FieldKeep && !b.Cols[i].Spared && c != "" &&
 			!(b.Cols[i].Alias && value.IsNothing(c)) {
@@ -58,13 +59,26 @@ func readRow(im *draft.Importer, b *shape.Block, cells, notes []string, owner *d
 			it.Counted = strings.TrimRight(c, ".)")
 		}
 	}
-	readValues(im, b, cells, &it, column)
-	saidonce.TakeGroup(b, &it)
+	readValues(im, b, cells, it, at)
+	saidonce.TakeGroup(b, it)
 	_, it.Drain = name.DrainOf(it.Signal)
-	it.Drain = it.Drain && !namesShieldedDevice(b, cells, it.Signal)
-	readNote(im, b, cells, &it)
-	cableCells(im, b, cells, &it)
-	readState(im, b, cells, &it)
+	it.Drain = it.Drain && !column.NamesShieldedDevice(b, cells, it.Signal)
+	readNote(im, b, cells, it)
+	cableCells(im, b, cells, it)
+	readState(im, b, cells, it)
+	return cells
+}
+
+// columnOf is the place of a cell of a row.
+func columnOf(b *shape.Block, row table.Place, i int) table.Place {
+	row.Column = shape.At(b.Cols, i)
+	return row
+}
+
+// finish makes the items of a row that is begun: one for each cavity or wire that it names.
+func finish(im *draft.Importer, b *shape.Block, cells []string, it draft.Item, owner *draft.Term) {
+	place := it.Place
+	column := func(i int) table.Place { return columnOf(b, place, i) }
 	saidonce.TakeNamedSize(im, b, &it)
 	saidonce.TakeDefault(im, b, &it, cells)
 	saidonce.TakeOverall(im, &it)

@@ -10,6 +10,7 @@ import (
 	"contralay/model/wirelist/pads"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/signs"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 	"contralay/model/wirelist/words"
@@ -126,8 +127,11 @@ func keepBehindState(im *draft.Importer, cell string, got name.State, it *draft.
 	im.Say(report.Warn, "text behind the word for a spare", it.Place, cell, "kept in the note, no end made")
 }
 
+// beginsSpare are the letters that the words of such states begin with.
+var beginsSpare = signs.Of("sSrR")
+
 // isPlainName reports whether a cell is one word with a number in it, as ends and wires are
 // named, and as no state is but "spare2" and "reserve1".
 func isPlainName(cell string) bool {
-	return strings.ContainsAny(cell, "0123456789") && !strings.Contains(cell, " ") && !strings.ContainsAny(cell[:1], "sSrR")
+	return value.HasDigit(cell) && strings.IndexByte(cell, ' ') < 0 && !beginsSpare.In(cell[:1])
 }

@@ -58,6 +58,9 @@ func ConnectorRows(im *draft.Importer, b *shape.Block, here func(int) table.Plac
 		switch {
 		case alone(k) && k+1 < len(b.Rows) && below(k+1) && names(k, seen):
 			clear(seen)
+			if !found {
+				out = slices.Clone(b.Rows[:k]) // no row is another up to here
+			}
 			heading, found = r.Cells[i], true
 			im.Say(report.Note, "heading between the rows", here(r.Line), heading, "taken as the connector of the rows below it")
 			continue
@@ -67,7 +70,9 @@ func ConnectorRows(im *draft.Importer, b *shape.Block, here func(int) table.Plac
 		default:
 			heading = ""
 		}
-		out = append(out, r)
+		if found {
+			out = append(out, r)
+		}
 	}
 	if found {
 		b.Rows = out

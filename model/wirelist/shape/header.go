@@ -2,11 +2,11 @@ package shape
 
 import (
 	"slices"
-	"strings"
 
 	"contralay/model/wirelist/huekey"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/signoff"
+	"contralay/model/wirelist/signs"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
@@ -145,10 +145,12 @@ func (h Headings) meanings(r table.Row) (cols []Column, lang string, weak map[na
 	return cols, lang, weak
 }
 
+var figures = signs.Of("0123456789.,") // of numbers
+
 // HasNumber reports whether a cell is a number alone, which no heading is. It spares most rows the
 // looking up.
 func HasNumber(r table.Row) bool {
-	return slices.ContainsFunc(r.Cells, func(c string) bool { return c != "" && c[0] <= '9' && strings.Trim(c, "0123456789.,") == "" })
+	return slices.ContainsFunc(r.Cells, func(c string) bool { return c != "" && c[0] <= '9' && figures.Are(c) })
 }
 
 // isKey is 1 for a column that a row can hang on, else 0.

@@ -17,7 +17,7 @@ func (b *Block) WithoutZeros() {
 		}
 		n, gauge := 0, c.Said && c.Bare == value.BareAWG
 		for _, r := range b.Rows {
-			if i >= len(r.Cells) || strings.Trim(r.Cells[i], "0123456789.") != "" || r.Cells[i] == "" {
+			if i >= len(r.Cells) || r.Cells[i] == "" || strings.Trim(r.Cells[i], "0123456789.") != "" {
 				continue
 			}
 			whole, ok := strings.CutSuffix(r.Cells[i], ".0")

@@ -4,17 +4,17 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/signs"
 	"contralay/model/wirelist/table"
 )
 
 // IsDeleted reports whether a cell says that its row is not to be built: "DELETED", "deleted
 // rev C", "obsolete", "entfällt". "Removed" alone, as it is also said of sleeves and seals.
 func IsDeleted(cell string) bool {
-	const signs = " .:!*()[]"
-	if !name.BeginsWith(cell, signs, "dcosegar") {
+	if !name.BeginsWith(cell, " .:!*()[]", "dcosegar") {
 		return false
 	}
-	f := strings.Trim(table.Fold(cell), signs)
+	f := roundDeleted.Trim(table.Fold(cell))
 	if strings.Contains(f, " if ") || strings.Contains(f, " unless ") {
 		return false // somebody is to decide
 	}
@@ -30,11 +30,10 @@ func IsDeleted(cell string) bool {
 // IsRemoved reports whether a text says that its wire was taken out, and more behind a sign, "REMOVED - old fan", "ausgebaut: Hupe". Beside
 // both ends of a wire it may be said of a sleeve: whoever asks looks at those.
 func IsRemoved(cell string) bool {
-	const signs = " .:!*()[]"
-	if !name.BeginsWith(cell, signs, "radegsvubwnlti") || strings.Contains(cell, " ") && !strings.ContainsAny(cell, ":,;-–.!()") {
+	if !name.BeginsWith(cell, " .:!*()[]", "radegsvubwnlti") || strings.Contains(cell, " ") && !strings.ContainsAny(cell, ":,;-–.!()") {
 		return false
 	}
-	f := strings.TrimLeft(table.Fold(cell), signs)
+	f := roundDeleted.TrimLeft(table.Fold(cell))
 	for _, w := range []string{"removed", "left out", "taken out", "ripped out", "cut out", "deleted", "no longer fitted", "no longer used",
 		"not used any more", "ausgebaut", "entfernt", "weggefallen", "retire", "retiree", "enleve", "enlevee", "depose", "deposee",
 		"rimosso", "rimossa", "retirado", "retirada", "quitado", "quitada", "verwijderd", "vervallen", "borttagen", "slopad", "slettet",
@@ -45,3 +44,6 @@ func IsRemoved(cell string) bool {
 	}
 	return false
 }
+
+// roundDeleted are signs round such a text.
+var roundDeleted = signs.Of(" .:!*()[]")

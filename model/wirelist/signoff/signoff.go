@@ -5,6 +5,7 @@ import (
 
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/prose"
+	"contralay/model/wirelist/signs"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/titleline"
 	"contralay/model/wirelist/value"
@@ -12,6 +13,9 @@ import (
 
 // What stands among the rows of a list and is none: who drew it, which page it is, what
 // was changed in which revision.
+
+// Digits, signs that part words, and signs round a heading.
+var digits, parting, roundHeads = signs.Of("0123456789"), signs.Of(" :"), signs.Of(" .:")
 
 // Is reports whether the first cell of a row says who made or released the paper, of
 // when it is, or which page: "Drawn by: the shop | Date: 12/03", "Rev: B", "Sheet 1 of 2". "Data"
@@ -21,7 +25,7 @@ func Is(r table.Row) bool {
 	if n == 1 && first[0] == '(' {
 		return titleline.IsPageMark(table.Fold(first)) // "(continued on next page)"
 	}
-	if n == 0 || !value.IsLetter(first[0]) || !strings.ContainsAny(first, " :") && strings.ContainsAny(first, "0123456789") {
+	if n == 0 || !value.IsLetter(first[0]) || !parting.In(first) && digits.In(first) {
 		return false // most rows
 	}
 	f := table.Fold(first)
@@ -149,10 +153,10 @@ func isDay(s string) bool {
 func IsRevisionHead(r table.Row) bool {
 	rev, day := false, false
 	for _, c := range r.Cells {
-		if len(c) < 2 || len(c) > 12 || strings.ContainsAny(c, "0123456789") {
+		if len(c) < 2 || len(c) > 12 || digits.In(c) {
 			continue
 		}
-		switch f := strings.Trim(table.Fold(c), " .:"); f {
+		switch f := roundHeads.Trim(table.Fold(c)); f {
 		case "rev", "revision", "issue", "index", "ind", "indice", "anderung", "ausgabe", "revisione", "ver", "version":
 			rev = true
 		case "date", "datum", "fecha", "data", "day", "tag":

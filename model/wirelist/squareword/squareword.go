@@ -5,6 +5,7 @@ import (
 	"strings"
 	"unicode/utf8"
 
+	"contralay/model/wirelist/signs"
 	"contralay/model/wirelist/table"
 )
 
@@ -94,7 +95,7 @@ func squares(number, unit string, rest []string) int {
 // parted parts "1,5kvadrat" in its number and the word behind it; number is "" where it begins with none.
 func parted(word string) (number, unit string) {
 	word = strings.TrimLeft(word, "(")
-	unit = strings.TrimLeft(word, "0123456789.,")
+	unit = figures.TrimLeft(word)
 	number = word[:len(word)-len(unit)]
 	if number == "" || !isDigit(number[0]) || !isDigit(number[len(number)-1]) {
 		return "", ""
@@ -102,7 +103,10 @@ func parted(word string) (number, unit string) {
 	return number, strings.TrimLeft(unit, "-")
 }
 
-func folded(w string) string { return strings.Trim(table.Fold(w), ".,;:()") }
+// Signs round a word, and those of numbers.
+var roundWords, figures = signs.Of(".,;:()"), signs.Of("0123456789.,")
+
+func folded(w string) string { return roundWords.Trim(table.Fold(w)) }
 
 func isDigit(c byte) bool { return c >= '0' && c <= '9' }
 

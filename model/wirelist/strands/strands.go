@@ -26,7 +26,7 @@ const (
 // strands is another. "44/.012" is of inches, and no size.
 func Cut(text string) (size, made string) {
 	text = strings.TrimSpace(text)
-	if strings.IndexAny(text, "/x×X*") < 1 || !hasDecimal(text) {
+	if !hasDecimal(text) || strings.IndexAny(text, "/x×X*") < 1 {
 		return "", "" // as nearly every text
 	}
 	for _, p := range parts(text) {

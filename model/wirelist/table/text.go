@@ -55,6 +55,18 @@ func lettersOf(s string) (ascii, capital bool) {
 	return true, capital
 }
 
+// lower makes lower case of a text of plain letters.
+func lower(s string) string {
+	var short [64]byte // most texts are
+	small := append(short[:0], s...)
+	for i, c := range small {
+		if c >= 'A' && c <= 'Z' {
+			small[i] = c + 'a' - 'A'
+		}
+	}
+	return string(small)
+}
+
 // Fold makes lower case of a text and plain letters of those with marks, so that
 // "Länge", "LÄNGE" and "Lange" are one word.
 func Fold(s string) string {
@@ -62,7 +74,7 @@ func Fold(s string) string {
 	case ascii && !capital:
 		return s
 	case ascii:
-		return strings.ToLower(s)
+		return lower(s)
 	}
 	var b strings.Builder
 	b.Grow(len(s))

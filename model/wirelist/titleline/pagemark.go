@@ -3,12 +3,17 @@ package titleline
 import (
 	"strings"
 	"unicode"
+
+	"contralay/model/wirelist/signs"
 )
+
+// roundPage are signs round what says which page it is.
+var roundPage = signs.Of(" .:()-*")
 
 // IsPageMark reports whether a text says which page it is: "Page 2", "Sheet 1 of 3", "Blatt
 // 2/3", "continued".
 func IsPageMark(folded string) bool {
-	text := strings.Trim(folded, " .:()-*")
+	text := roundPage.Trim(folded)
 	end := strings.IndexFunc(text, func(r rune) bool { return !unicode.IsLetter(r) })
 	if end < 0 {
 		end = len(text)

@@ -12,6 +12,9 @@ import (
 // Part gives both halves of a text whose words are of another script first and Latin behind, or the other way round. ok is false
 // where the script changes more than once, or never, and where it changes within a word.
 func Part(text string) (front, back string, ok bool) {
+	if isPlain(text) {
+		return "", "", false // most texts
+	}
 	before, apart := 0, 0 // +1 Latin, −1 another script, 0 no letter yet; where the second half begins
 	for i, r := range text {
 		script := scriptOf(r)
@@ -33,6 +36,16 @@ func Part(text string) (front, back string, ok bool) {
 		return "", "", false
 	}
 	return strings.TrimRight(text[:apart], " /"), text[apart:], true
+}
+
+// isPlain reports whether a text has no letter but plain ones.
+func isPlain(text string) bool {
+	for i := range len(text) {
+		if text[i] >= utf8.RuneSelf {
+			return false
+		}
+	}
+	return true
 }
 
 // scriptOf is +1 for a Latin letter, −1 for one of another script that lists are written in, 0 for all else.

@@ -116,7 +116,7 @@ func ParseColour(text, lang string) (Colour, bool) {
 	if c, ok := withItsCode(text, lang); ok {
 		return c, true
 	}
-	s := table.Fold(strings.TrimRight(strings.TrimSpace(text), "*†‡")) // the mark of a note below the table
+	s := table.Fold(withoutMark(strings.TrimSpace(text)))
 	if s = hueword.Once(withoutColourOf(s)); s == "navy" {
 		s = "navy blue"
 	}
@@ -293,4 +293,12 @@ func colourCode(two string) (int, bool) {
 		}
 	}
 	return 0, false
+}
+
+// withoutMark takes the mark of a note below the table off a text.
+func withoutMark(text string) string {
+	if text == "" || text[len(text)-1] != '*' && text[len(text)-1] < 0x80 {
+		return text // most texts
+	}
+	return strings.TrimRight(text, "*†‡")
 }

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"contralay/model/catalogue"
+	"contralay/model/wirelist/signs"
 	"contralay/model/wirelist/squareword"
 	"contralay/model/wirelist/strands"
 	"contralay/model/wirelist/table"
@@ -321,7 +322,7 @@ func specNamed(words []string) (name string, n int) {
 }
 
 // plainWord is a word folded, without the signs round it.
-func plainWord(w string) string { return table.Fold(strings.Trim(w, ",;()")) }
+func plainWord(w string) string { return table.Fold(roundWords.Trim(w)) }
 
 // specAlone is the specification that one folded word names; n is 0 where it names none.
 func specAlone(first string) (name string, n int) {
@@ -426,4 +427,13 @@ func (g Gauge) isPart() bool {
 // IsCable reports whether g is of several wires or of one that is shielded or twisted.
 func (g Gauge) IsCable() bool {
 	return g.Conductors > 1 || g.Shielded || g.Twisted
+}
+
+// roundWords are signs round the words of a specification.
+var roundWords = signs.Of(",;()")
+
+// Equal compares two gauges.
+func (g Gauge) Equal(o Gauge) bool {
+	return g.Spec == o.Spec && g.Size == o.Size && g.Colour.Equal(o.Colour) && g.Conductors == o.Conductors &&
+		g.Shielded == o.Shielded && g.Twisted == o.Twisted
 }

@@ -4,14 +4,18 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/signs"
 	"contralay/model/wirelist/table"
 )
+
+// Signs that such a cell never has, and of which it has one.
+var partsEnds, inMangled = signs.Of(": "), signs.Of("-+")
 
 // IsMangled reports whether a cell is what a spreadsheet makes of "1-2" or "1E2" and shows in
 // their place: a day,
 // "01-Feb", "2025-02-01", or a number with a power of ten, "1E+02". No end is made of it.
 func IsMangled(cell string) bool {
-	if len(cell) < 5 || len(cell) > 11 || strings.ContainsAny(cell, ": ") || !strings.ContainsAny(cell, "-+") {
+	if len(cell) < 5 || len(cell) > 11 || partsEnds.In(cell) || !inMangled.In(cell) {
 		return false // most cells
 	}
 	f := table.Fold(cell)

@@ -6,7 +6,16 @@ import (
 
 // JoinNonEmpty joins those of some parts that are not empty.
 func JoinNonEmpty(sep string, parts ...string) string {
-	all := make([]string, 0, len(parts))
+	n, only := 0, ""
+	for _, p := range parts {
+		if p != "" {
+			n, only = n+1, p
+		}
+	}
+	if n < 2 {
+		return only // most texts stand alone
+	}
+	all := make([]string, 0, n)
 	for _, p := range parts {
 		if p != "" {
 			all = append(all, p)

@@ -1,22 +1,21 @@
-package row
+package words
 
 import (
 	"strings"
 
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/value"
-	"contralay/model/wirelist/words"
 )
 
-// sheetConnector is the name of a sheet that begins with the designator of a connector, where the text above the pins has none: that text
+// SheetConnector is the name of a sheet that begins with the designator of a connector, where the text above the pins has none: that text
 // says what the whole is. "" where it is not so.
 //
 //	sheet "J4 feedthrough"
 //	Climbing frame no. 2
 //	Pin | Signal
-func sheetConnector(sheet, title string) string {
+func SheetConnector(sheet, title string) string {
 	first, _, _ := strings.Cut(sheet, " ")
-	if words.IsPlainSheet(sheet) || !isPlugName(first) || name.SaysConnector(title) {
+	if IsPlainSheet(sheet) || !isPlugName(first) || name.SaysConnector(title) {
 		return ""
 	}
 	for _, w := range strings.FieldsFunc(title, func(r rune) bool { return strings.ContainsRune(" ,()/:-", r) }) {

@@ -1,4 +1,4 @@
-package row
+package column
 
 import (
 	"slices"
@@ -8,12 +8,12 @@ import (
 	"contralay/model/wirelist/table"
 )
 
-// namesShieldedDevice reports whether the word for a shield in the name of a net is of a device that the row names: the wire is no
+// NamesShieldedDevice reports whether the word for a shield in the name of a net is of a device that the row names: the wire is no
 // drain.
 //
 //	Signal            | Sensor     | Sensor pin
 //	Screen box supply | Screen box | 3
-func namesShieldedDevice(b *shape.Block, cells []string, signal string) bool {
+func NamesShieldedDevice(b *shape.Block, cells []string, signal string) bool {
 	of := name.Words(table.Fold(signal))
 	for i, c := range cells {
 		if i >= len(b.Cols) || c == signal {
