@@ -41,7 +41,8 @@
 // that no other package could read; markup finds the tables
 // of wikis, of pages and of other texts that are written to be shown; squaremm writes mm² where the sizes of a column are in mm;
 // quotation parts a letter from those that it quotes, manual finds the titles of sections that name a connector, goeson those that
-// go on with a table of a page before, likeabove writes out what lines leave short as it is said in the line above or once of all, ownends rows without headings that count the cavities of one connector, toget lists of things
+// go on with a table of a page before, likeabove writes out what lines leave short as it is said in the line above or once of all,
+// ownends rows without headings that count the cavities of one connector, toget lists of things
 // to buy.
 //
 // What is not understood is never guessed away. It stays as text in the note of its

@@ -45,8 +45,8 @@ func lookOf(text string) look {
 // byShape finds out whether a text is such a table; nil where its cells stand under its headings.
 func byShape(heads []Field, at int, text string) *Order {
 	lines := strings.Split(text, "\n")
-	o := &Order{Heads: heads, looks: make([]look, len(heads))}
-	full, crooked := 0, false
+	o := &Order{Heads: heads, looks: make([]look, len(heads)), figures: make([]map[string]bool, len(heads))}
+	full, under, crooked := 0, 0, false
 	edges := make([][2]map[int]int, len(heads)) // where the cells of each column begin and end
 	for i := range edges {
 		edges[i] = [2]map[int]int{{}, {}}
@@ -57,16 +57,27 @@ func byShape(heads []Field, at int, text string) *Order {
 			continue
 		}
 		full++
-		under := Under(heads, cells)
+		byPlace := Under(heads, cells)
 		for i, c := range cells {
 			o.looks[i] |= lookOf(c.Text)
+			if o.figures[i] == nil {
+				o.figures[i] = map[string]bool{}
+			}
+			o.figures[i][c.Text] = true
 			edges[i][0][c.From]++
 			edges[i][1][c.To]++
-			crooked = crooked || under[i] != c.Text
+			if i > 0 && (c.From == heads[i].From || c.To == heads[i].To) {
+				under++
+			}
+			crooked = crooked || byPlace[i] != c.Text
 		}
 	}
+	if last := len(heads) - 1; o.looks[last]&word != 0 {
+		o.looks[last] |= texts // what a wire is for is one word or several
+	}
 	const fewest, fewestHeads = 3, 4 // no source
-	if full < fewest || len(heads) < fewestHeads || !crooked || !anyRagged(edges, full) {
+	if full < fewest || len(heads) < fewestHeads || !crooked || !anyRagged(edges, full) ||
+		2*under >= full*(len(heads)-1) {
 		return nil
 	}
 	rows, read := 0, 0
@@ -84,7 +95,7 @@ func byShape(heads []Field, at int, text string) *Order {
 	return o
 }
 
-// anyRagged reports whether the cells of some column begin nowhere and end nowhere in half of the lines.
+// anyRagged reports whether the cells of some column begin at no place and end at none in more than half of the lines.
 func anyRagged(edges [][2]map[int]int, lines int) bool {
 	for _, column := range edges[1:] {
 		most := 0
@@ -93,7 +104,7 @@ func anyRagged(edges [][2]map[int]int, lines int) bool {
 				most = max(most, n)
 			}
 		}
-		if 2*most < lines {
+		if 2*most <= lines {
 			return true
 		}
 	}
@@ -101,7 +112,7 @@ func anyRagged(edges [][2]map[int]int, lines int) bool {
 }
 
 // byLooks gives the words of a line to the columns in their order, each cell to one that has such cells; nil where it can be done in no
-// way, or in two that are as good. What is more than one blank apart is never one cell, but in the last column.
+// way, or in two that are as good, or most cells are missing. What is more than one blank apart is never one cell, but in the last column.
 func (o *Order) byLooks(line string) (cells []string) {
 	const mostWords = 24 // no source
 	var all []string
@@ -112,7 +123,7 @@ func (o *Order) byLooks(line string) (cells []string) {
 			all, apart = append(all, w), append(apart, i == 0)
 		}
 	}
-	if len(pieces) == len(o.Heads) {
+	if o.allLook(pieces) {
 		for _, p := range pieces {
 			cells = append(cells, p.Text)
 		}
@@ -126,21 +137,35 @@ func (o *Order) byLooks(line string) (cells []string) {
 	if best.ways != 1 {
 		return nil
 	}
-	at := 0
+	at, filled := 0, 0
 	for c := range o.Heads {
 		n := known[[2]int{c, at}].words
+		filled += min(n, 1)
 		cells = append(cells, strings.Join(all[at:at+n], " "))
 		at += n
 	}
+	if 3*filled < 2*len(cells) {
+		return nil
+	}
 	return cells
+}
+
+// allLook reports whether some pieces are one for each column, such as it has elsewhere.
+func (o *Order) allLook(pieces []Field) bool {
+	for i, p := range pieces {
+		if len(pieces) != len(o.Heads) || lookOf(p.Text)&o.looks[i] == 0 {
+			return false
+		}
+	}
+	return true
 }
 
 // parting is the best way to give some words to some columns: what it costs, how many ways cost as little, and how many words the first
 // column takes.
 type parting struct{ cost, ways, words int }
 
-// part finds the best way to give the words from one on to the columns from one on. A cell that is missing costs one, and so do two that
-// one blank parts.
+// part finds the best way to give the words from one on to the columns from one on. A cell that is missing costs most, two that one blank
+// parts less; a number that the column does not have elsewhere costs little, so that a gauge is taken for no length.
 func (o *Order) part(all []string, apart []bool, column, at int, known map[[2]int]parting) parting {
 	key := [2]int{column, at}
 	if p, ok := known[key]; ok {
@@ -165,19 +190,24 @@ func (o *Order) part(all []string, apart []bool, column, at int, known map[[2]in
 			best.ways += p.ways
 		}
 	}
-	try(1, 0)
+	const gap, tight, strange = 4, 3, 1 // no source
+	try(gap, 0)
 	last := column == len(o.Heads)-1
 	for n, cost := 1, 0; at+n <= len(all); n++ {
 		if n > 1 && apart[at+n-1] {
 			if !last {
 				break
 			}
-			cost++
+			cost += gap
 		}
-		if lookOf(strings.Join(all[at:at+n], " "))&o.looks[column] != 0 {
+		cell := strings.Join(all[at:at+n], " ")
+		if is := lookOf(cell); is&o.looks[column] != 0 {
 			split := cost
 			if at+n < len(all) && !apart[at+n] {
-				split++
+				split += tight
+			}
+			if is == number && !o.figures[column][cell] {
+				split += strange
 			}
 			try(split, n)
 		}

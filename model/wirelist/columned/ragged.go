@@ -5,9 +5,15 @@ import "strings"
 // Order says how the cells of a text go to its columns where they do not stand under their headings: each line has one for each, in
 // the order of the headings.
 type Order struct {
-	Heads    []Field // without a word with a colon that leads them in, "read:  no.  from -> to"
-	Brackets bool    // the cells of the last column stand in brackets, each
-	looks    []look  // what the cells of each column are made of, where not every line has one for each
+	Heads    []Field           // without a word with a colon that leads them in, "read:  no.  from -> to"
+	Brackets bool              // the cells of the last column stand in brackets, each
+	looks    []look            // what the cells of each column are made of, where not every line has one for each
+	figures  []map[string]bool // the cells of each column, beside looks
+}
+
+// Strange reports whether a line of several cells has none for each column, in a table where the place of a cell says nothing.
+func (o *Order) Strange(line string) bool {
+	return o.looks != nil && len(Gapped(line)) > 2 && o.byLooks(line) == nil
 }
 
 // Ragged finds out whether the cells of a text stand so; it is nil where they stand under their headings.

@@ -12,11 +12,17 @@ import (
 func freeOf(text string) (end, state string) {
 	const most = 6 // words (no source)
 	w := strings.Fields(strings.TrimRight(text, ". "))
-	if len(w) < 3 || len(w) > most || strings.ContainsAny(text, ",;:>→") {
+	if len(w) < 3 || len(w) > most || strings.ContainsAny(text, ",;>→") {
 		return "", ""
 	}
 	last := len(w) - 1
-	if !name.IsCavity(w[last-1]) || !strings.ContainsAny(w[last-1], "0123456789") || name.StateOf(w[last]) != name.Blank {
+	if bare := strings.TrimRight(w[last-1], ":"); bare != w[last-1] {
+		w[last-1] = bare // "fuse box 6: free"
+	} else if strings.Trim(bare, "-–=") == "" && last > 2 {
+		w = append(w[:last-1:last-1], w[last]) // "fuse box 6 - free"
+		last--
+	}
+	if !name.IsCavity(w[last-1]) || !strings.ContainsAny(w[last-1], "0123456789") || name.StateOf(w[last]) == name.Used {
 		return "", ""
 	}
 	return strings.Join(w[:last], " "), w[last]
