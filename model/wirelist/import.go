@@ -15,8 +15,10 @@ import (
 	"contralay/model/wirelist/block"
 	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/draft"
+	"contralay/model/wirelist/endvalues"
 	"contralay/model/wirelist/farside"
 	"contralay/model/wirelist/join"
+	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/reading"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/row"
@@ -279,6 +281,7 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int
 	}
 	var told []saidonce.Told
 	var wide []saidonce.Wide
+	sayEndValues(im, place, blocksOf(wires))
 	if len(wires) > 0 {
 		wide = saidonce.Overall(t, blocksOf(wires), wires[0].Block.Mark)
 		saidonce.Default(im, t, blocksOf(wires), wires[0].Reading().Block.Lang)
@@ -323,6 +326,16 @@ func numbered(over []table.Row) (rows []table.Row) {
 		return nil
 	}
 	return rows
+}
+
+// sayEndValues gives the sizes that stand behind far ends columns of their own, and says so.
+func sayEndValues(im *draft.Importer, at table.Place, blocks []*shape.Block) {
+	for _, b := range blocks {
+		for _, r := range endvalues.Part(b) {
+			at.Row = r.Line
+			im.Say(report.Note, "a size behind an end", at, b.Cell(r.Cells, name.FieldTo), "taken as the size of the wire")
+		}
+	}
 }
 
 // saySplices says of the headings of splices that what they say is of the legs below them.

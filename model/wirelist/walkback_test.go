@@ -166,24 +166,38 @@ func walkBack(t *testing.T, list string, data []byte) int {
 
 // lettersWritten are the short cells with each letter written out by a line that the report calls a key to the colours, "B black, N brown".
 func lettersWritten(rep *report.Report, cells []string) (all []string) {
-	words := map[rune]string{}
+	words := map[string]string{}
 	for _, f := range rep.Findings {
 		if f.Rule != "key to the colours" {
 			continue
 		}
-		for part := range strings.FieldsFuncSeq(f.What, func(r rune) bool { return strings.ContainsRune(",:;", r) }) {
-			if w := strings.Fields(part); len(w) > 1 && len(w[0]) == 1 {
-				words[rune(w[0][0])] = w[1]
+		w := strings.FieldsFunc(f.What, func(r rune) bool { return strings.ContainsRune(" ,:;=", r) })
+		for i := 0; i+1 < len(w); i++ {
+			if len(w[i]) < 3 && strings.ToUpper(w[i]) == w[i] {
+				words[w[i]] = w[i+1]
+				if i+2 < len(w) && (w[i+1] == "light" || w[i+1] == "dark") {
+					words[w[i]] += " " + w[i+2]
+				}
 			}
 		}
 	}
+	if len(words) == 0 {
+		return nil
+	}
 	for _, c := range cells {
-		if len(words) == 0 || len(c) > 2 {
+		const most = 8 // bytes of a cavity and two short forms
+		if len(c) > most {
 			continue
 		}
 		text := ""
-		for _, r := range c {
-			text += words[r] + "/"
+		for part := range strings.FieldsFuncSeq(c, func(r rune) bool { return r == ' ' || r == '/' }) {
+			if words[part] == "" && !strings.ContainsAny(part, "0123456789") { // "NS"
+				for _, r := range part {
+					text += words[string(r)] + "/"
+				}
+				continue
+			}
+			text += words[part] + "/"
 		}
 		all = append(all, strings.Trim(text, "/"))
 	}

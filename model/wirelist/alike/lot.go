@@ -175,7 +175,8 @@ func (l *lot) fill(lines []Line) {
 		if front, inner := nameInBrackets(line.To); named && len(names) == 0 && len(behind) == 0 && inner != "" {
 			line.To, names = front, []string{inner}
 		}
-		if len(names) == 0 && len(behind) > 0 && isShort(behind[0]) && !cable.Words(behind[0]).IsCable() {
+		if len(names) == 0 && len(behind) > 0 && isShort(behind[0]) && !cable.Words(behind[0]).IsCable() &&
+			!isBidding(behind[0]) {
 			names, behind = behind[:1], behind[1:]
 		}
 		if at := slices.IndexFunc(names, hasLetter); at > 0 { // a number alone names no wire where a word can
@@ -199,6 +200,16 @@ func (l *lot) fill(lines []Line) {
 		}
 		line.Remark = strings.Join(append(behind, lengths...), "; ")
 	}
+}
+
+// isBidding reports whether a text says what to do with a wire, "keep it short", "tenere corto": it is no name of one.
+func isBidding(text string) bool {
+	first, rest, _ := strings.Cut(text, " ")
+	switch table.Fold(first) {
+	case "keep", "route", "leave", "tie", "mind", "tenere", "garder", "houden", "dejar":
+		return rest != ""
+	}
+	return false
 }
 
 // namesInBrackets reports whether most far sides end with a name in brackets; where one does, it is another name of the end.

@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/name"
+	titles "contralay/model/wirelist/prose"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 	"contralay/model/wirelist/words"
@@ -27,7 +28,8 @@ func (a *auditor) sizedLines() {
 	}
 	for _, f := range a.im.Rep.Findings {
 		at := table.Place{File: f.File, Sheet: f.Sheet, Row: f.Row}
-		if f.Did != leftOut || doubted[at] || !isLeftBelow(f.Rule) || !isSizedName(f.What) {
+		if f.Did != leftOut || doubted[at] || !(isLeftBelow(f.Rule) && isSizedName(f.What) ||
+			f.Rule == "above the table" && titles.TellsCavity(f.What)) {
 			continue
 		}
 		row := table.Row{Line: f.Row}

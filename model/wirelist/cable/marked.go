@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/commas"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
@@ -15,7 +16,7 @@ func Marked(remark string) (called string, kind value.Gauge, rest string) {
 	if !mayMark(remark) {
 		return "", kind, "" // most remarks
 	}
-	pieces := strings.FieldsFunc(remark, func(r rune) bool { return r == ',' || r == ';' })
+	pieces := commas.Parts(remark, ",;")
 	for i, piece := range pieces {
 		if called, kind = markOf(strings.TrimSpace(piece)); called != "" {
 			rest = strings.Join(append(slices.Clone(pieces[:i]), pieces[i+1:]...), ";")

@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/commas"
 	"contralay/model/wirelist/value"
 )
 
@@ -20,7 +21,7 @@ func Numbered(note string) (c OfNote) {
 	if !mayNumber(note) {
 		return OfNote{}
 	}
-	for _, piece := range strings.FieldsFunc(note, func(r rune) bool { return strings.ContainsRune(",;()", r) }) {
+	for _, piece := range commas.Parts(note, ",;()") {
 		piece = strings.TrimSpace(piece)
 		front, of, n := cutNumbered(piece)
 		how := piece

@@ -123,7 +123,7 @@ func (o *Order) byLooks(line string) (cells []string) {
 			all, apart = append(all, w), append(apart, i == 0)
 		}
 	}
-	if o.allLook(pieces) {
+	if o.allLook(pieces) || isAgain(o.Heads, line) {
 		for _, p := range pieces {
 			cells = append(cells, p.Text)
 		}

@@ -3,10 +3,10 @@ package freeword
 // IsBlank reports whether a text says that a cavity has no wire.
 func IsBlank(folded string) bool {
 	switch withoutStaying(folded) {
-	case "n/c", "nc", "n.c", "n/u", "n.u", "n/a", "n.a", "not connected", "no connection", "no connect", "do not connect", "dnc",
+	case "n/c", "nc", "n.c", "n/a", "n.a", "not connected", "no connection", "no connect", "do not connect", "dnc",
 		"blank", "blanked",
 		"empty", "vacant", "unused", "not used", "do not use", "none", "no wire", "no contact", "no pin", "free",
-		"nothing", "cavity sealed", "cavity plugged", "sealed", "position sealed", "no cavity",
+		"nothing", "nothing in it", "cavity sealed", "cavity plugged", "sealed", "position sealed", "no cavity",
 		"not fitted", "nf", "n/f", "unfitted", "not populated", "unpopulated", "do not populate", "dnp", "-", "--", "---",
 		"plug", "plugged", "seal plug", "sealing plug", "blanking plug", "blank plug", "dummy plug", "filler plug", "cavity plug",
 		"empty hole", "empty cavity", "empty pin", "empty way", "free hole", "free cavity", "free pin", "unused hole", "unused cavity",

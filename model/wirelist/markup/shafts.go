@@ -4,6 +4,9 @@ import (
 	"slices"
 	"strings"
 	"unicode"
+
+	"contralay/model/wirelist/commas"
+	"contralay/model/wirelist/hueword"
 )
 
 // Wires that are drawn, a line each, with what they are within the shaft of the arrow. They become a table with headings that the text does
@@ -84,12 +87,12 @@ func draws(line string) bool {
 		strings.Contains(line, "──")
 }
 
-// cutSize cuts a size with its unit off a text, "red 20awg", "1.5 mm² blue".
+// cutSize cuts a size with its unit off a text, "red 20awg", "1,5 mm² blue", and a number with decimals beside a colour, "red 0,75".
 func cutSize(label string) (rest, size string) {
-	words := strings.FieldsFunc(label, func(r rune) bool { return r == ' ' || r == ',' || r == ';' })
+	words := commas.Parts(label, " ,;")
 	for k, w := range words {
 		n := 1
-		number := strings.TrimLeft(strings.ToLower(w), "#awg0123456789.")
+		number := strings.TrimLeft(strings.ToLower(w), "#awg0123456789.,")
 		switch {
 		case !strings.ContainsAny(w, "0123456789"):
 			continue
@@ -98,12 +101,21 @@ func cutSize(label string) (rest, size string) {
 		case number == "" && k+1 < len(words) && (isSquare(strings.ToLower(words[k+1])) || strings.EqualFold(words[k+1], "awg") ||
 			strings.EqualFold(words[k+1], "ga")):
 			n = 2
+		case number == "" && len(words) == 2 && strings.ContainsAny(w, ".,") && areHues(words[1-k]):
 		default:
 			continue
 		}
 		return strings.Join(append(slices.Clone(words[:k]), words[k+n:]...), " "), strings.Join(words[k:k+n], " ")
 	}
 	return label, ""
+}
+
+// areHues reports whether a word is the name of a colour, or two with a stroke between.
+func areHues(word string) bool {
+	base, stripe, two := strings.Cut(strings.ToLower(word), "/")
+	_, ok := hueword.Of(base)
+	_, second := hueword.Of(stripe)
+	return ok && (second || !two)
 }
 
 // isSquare reports whether a text is a unit of sections.

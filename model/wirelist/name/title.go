@@ -26,6 +26,7 @@ type Title struct {
 	Remarks []table.Row // lines that say nothing of it
 	Rivals  []string    // of these what could be the name as well
 	Spoken  bool        // the name stands within a sentence
+	Within  string      // what its line says that it stands in
 }
 
 // Count is a number that a title states.
@@ -53,7 +54,7 @@ func ReadTitle(rows []table.Row, cat *catalogue.Catalogue) Title {
 		if len(Words(text)) == 0 {
 			continue
 		}
-		if titleline.IsJob(text) || r.Level == 0 && (titleline.IsRemark(text) || IsFreeLine(text)) {
+		if titleline.IsJob(text) || titleline.IsOfPaper(text) || r.Level == 0 && (titleline.IsRemark(text) || IsFreeLine(text)) {
 			t.Remarks = append(t.Remarks, r)
 			continue
 		}
@@ -80,8 +81,8 @@ func ReadTitle(rows []table.Row, cat *catalogue.Catalogue) Title {
 				t.Other = append(t.Other, more)
 			}
 		}
-		plug := titleline.Piece(text)
-		if plug != "" && !told && r.Level == 0 {
+		plug := titleline.Piece(whole)
+		if plug != "" && !told {
 			t.Other = append(t.Other, text) // with what it is in
 			name, text, whole = plug, plug, plug
 		}
@@ -119,6 +120,7 @@ func ReadTitle(rows []table.Row, cat *catalogue.Catalogue) Title {
 			of = designated
 		}
 		if of > rank || of == heading && rank == heading || of == said && rank == said && !told ||
+			of == said && level > 0 && r.Level == 0 && titleline.CountedPlug(text) != "" ||
 			of == rank && of <= near && titleline.SaysHarness(t.Name) && !titleline.SaysHarness(text) {
 			switch {
 			case t.Name == "":
@@ -130,7 +132,8 @@ func ReadTitle(rows []table.Row, cat *catalogue.Catalogue) Title {
 					t.rival(t.Name, rank)
 				}
 			}
-			t.Name, t.Row, rank, level = name, r.Line, of, r.Level
+			_, full := r.Filled()
+			t.Name, t.Row, t.Within, rank, level = name, r.Line, titleline.Within(full, name), of, r.Level
 		} else {
 			t.Other = append(t.Other, text)
 			if of == rank {
@@ -201,7 +204,7 @@ func (t *Title) shell(text string, cat *catalogue.Catalogue) (more bool) {
 	for w := range strings.FieldsSeq(text) {
 		w = strings.Trim(w, ",;:()[].")
 		switch f := table.Fold(w); {
-		case looksLikeInsert(w) && insert == "" && !prose.IsCounted(before):
+		case titleline.IsInsert(w) && insert == "" && !prose.IsCounted(before):
 			insert = w
 		case f == "socket" || f == "sockets" || f == "female" || f == "buchse" || f == "buchsen" || f == "femelle" || f == "hembra" ||
 			f == "femmina":
@@ -227,12 +230,6 @@ func (t *Title) shell(text string, cat *catalogue.Catalogue) (more bool) {
 		t.Gender = gender
 	}
 	return more
-}
-
-// looksLikeInsert reports whether w is one or two digits, a dash, one to three digits.
-func looksLikeInsert(w string) bool {
-	a, b, ok := strings.Cut(w, "-")
-	return ok && len(a) >= 1 && len(a) <= 2 && len(b) >= 1 && len(b) <= 3 && strings.Trim(a+b, "0123456789") == ""
 }
 
 // ConnectorName takes the word for a connector off the head of a title. "Plug A" is no name without its word.
@@ -270,11 +267,14 @@ func connectorSaid(text string) (name string, said bool) {
 				} else if ok && len(strings.Fields(where)) < 4 {
 					name = strings.TrimSpace(called) // "Connector on board: J2"
 				} else if first, _, _ := CutWord(table.Fold(name)); isOf(first) || prose.IsSideWord(first) {
-					return text, true // "Ficha do painel" is no "do painel"
+					return titleline.WithoutWiring(text), true // "Ficha do painel" is no "do painel"
 				}
 				return name, true
 			}
 		}
+	}
+	if called := titleline.CountedPlug(text); called != "" {
+		return called, true // "Prise A (4 voies)"
 	}
 	return titleline.WithoutWiring(text), false
 }

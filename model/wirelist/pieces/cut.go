@@ -21,21 +21,23 @@ type piece struct {
 var marks = []string{"\t", "  ", ", ", "; ", " | ", " - ", " – ", " — ", ": ", ". ", " = "}
 
 // cut parts a line; ok is false where it says twice where something goes.
-func cut(text string) (all []piece, ok bool) {
+func (r reader) cut(text string) (all []piece, ok bool) {
 	text = strings.TrimSpace(strings.TrimLeft(strings.TrimSpace(text), "-*•·>"))
 	for _, p := range withoutBrackets(text) {
 		if p.aside {
 			all = append(all, p)
 			continue
 		}
-		p.text = polesKept(p.text)
+		p.text = r.polesKept(p.text)
 		for _, m := range marks {
 			p.text = strings.ReplaceAll(p.text, m, "\n")
 		}
 		for part := range strings.SplitSeq(p.text, "\n") {
 			if part = strings.Trim(part, " ,;:."); part != "" && strings.Trim(part, "-–—") != "" {
-				for _, p := range atTo(part) {
-					all = append(all, atFrom(p)...)
+				for _, p := range r.atTo(part) {
+					for _, p := range atFrom(p) {
+						all = append(all, atWire(p)...)
+					}
 				}
 			}
 		}
@@ -51,7 +53,7 @@ func cut(text string) (all []piece, ok bool) {
 
 // polesKept joins the pole of a device to its name, where a word or sign for where the wire goes stands behind it: "pump - to the stud" has
 // no dash between two texts.
-func polesKept(text string) string {
+func (r reader) polesKept(text string) string {
 	for from := 0; ; {
 		at := strings.Index(text[from:], " - ")
 		if at < 0 {
@@ -59,7 +61,7 @@ func polesKept(text string) string {
 		}
 		at += from
 		behind := strings.TrimSpace(text[at+3:])
-		if pieces := atTo(behind); len(pieces) == 2 && pieces[0].text == "" {
+		if pieces := r.atTo(behind); len(pieces) == 2 && pieces[0].text == "" {
 			text = text[:at] + ":-" + text[at+2:]
 		}
 		from = at + 3
@@ -82,8 +84,16 @@ func withoutBrackets(text string) (all []piece) {
 	}
 }
 
+// toWords are the words for where a wire goes, those of one letter among them in the languages that have such.
+func (r reader) toWords() []string {
+	if r.romance {
+		return append(words.ToWords(), "a", "al", "ao", "alla")
+	}
+	return words.ToWords()
+}
+
 // atTo parts a piece at the arrow or the word that says where a wire goes.
-func atTo(text string) []piece {
+func (r reader) atTo(text string) []piece {
 	if from, to := arrow.In(text); to > 0 {
 		return []piece{{text: strings.TrimSpace(text[:from])}, {text: strings.TrimSpace(text[to:]), to: true}}
 	}
@@ -91,7 +101,7 @@ func atTo(text string) []piece {
 	if len(low) != len(text)+2 {
 		return []piece{{text: text}}
 	}
-	for _, w := range words.ToWords() {
+	for _, w := range r.toWords() {
 		at := strings.Index(low, " "+w+" ")
 		if at < 0 || at+len(w) >= len(text) {
 			continue
@@ -112,6 +122,22 @@ func atFrom(p piece) []piece {
 		if i+1 < len(w) && words.ComesFrom(table.Fold(s)) {
 			front := piece{text: strings.Join(w[:i], " "), to: p.to}
 			return []piece{front, {text: strings.Join(w[i+1:], " "), from: true}}
+		}
+	}
+	return []piece{p}
+}
+
+// atWire parts a piece at the words for a wire behind an end, "terminal 2 of the ignition switch a white wire".
+func atWire(p piece) []piece {
+	const most = 4 // words from the article to the wire (no source)
+	w := strings.Fields(p.text)
+	for i, s := range w {
+		for k := i + 1; i > 0 && k < len(w) && k-i < most && words.IsArticle(strings.ToLower(s)); k++ {
+			if w[k] == "wire" || w[k] == "lead" {
+				front := p
+				front.text = strings.Join(w[:i], " ")
+				return []piece{front, {text: strings.Join(w[i:], " ")}}
+			}
 		}
 	}
 	return []piece{p}

@@ -134,6 +134,8 @@ func isOrder(w []string) bool {
 	switch strings.ToLower(w[0]) {
 	case "run", "take", "use", "pull", "lay", "route", "connect", "fit", "wire":
 		return true
+	case "the", "a", "an":
+		return slices.ContainsFunc(w, func(s string) bool { return s == "wire" || s == "lead" }) // "The brown wire"
 	}
 	return false
 }
@@ -142,7 +144,8 @@ func isOrder(w []string) bool {
 func withoutFiller(w []string) []string {
 	return slices.DeleteFunc(slices.Clone(w), func(s string) bool {
 		switch strings.ToLower(s) {
-		case "take", "run", "use", "pull", "lay", "route", "connect", "fit", "a", "an", "the", "wire", "lead", "with":
+		case "take", "run", "use", "pull", "lay", "route", "connect", "fit", "a", "an", "the", "wire", "lead", "with", "goes", "runs",
+			"tracer", "stripe":
 			return true
 		}
 		return false
@@ -192,4 +195,19 @@ func firstWord(text string) (word, rest string) {
 		return text[:at], strings.TrimSpace(text[at:])
 	}
 	return text, ""
+}
+
+// isLamp reports whether some words are a lamp and its colour.
+func isLamp(w []string) bool {
+	if len(w) != 2 {
+		return false
+	}
+	if _, ok := value.ParseColour(w[1], ""); !ok {
+		return false
+	}
+	switch table.Fold(w[0]) {
+	case "lamp", "led", "lampe", "lampje", "voyant", "temoin", "piloto", "testigo", "spia", "kontrolleuchte", "leuchte", "lampka":
+		return true
+	}
+	return false
 }

@@ -78,6 +78,7 @@ func (l *line) free() bool {
 type reader struct {
 	key     huekey.ColourKey
 	lang    string
+	romance bool // "a" stands before the place where a wire goes
 	counted bool // a bare number before a line is its cavity
 }
 
@@ -93,7 +94,7 @@ const mostRemark = 12
 // line reads a line; ok is false where some piece of it is not understood.
 func (r reader) line(text string) (*line, bool) {
 	pin, rest := pinFront(text)
-	if first, behind := firstWord(text); pin == "" && r.counted && name.IsCavity(first) && first[0] <= '9' {
+	if first, behind := firstWord(text); pin == "" && r.counted && name.IsCavity(first) && first[0] <= '9' && !countsWays(text) {
 		pin, rest = first, behind
 	}
 	if pin == "" {
@@ -113,7 +114,7 @@ func (r reader) line(text string) (*line, bool) {
 
 // behind reads what stands behind the cavity or the id that a line begins with.
 func (r reader) behind(l *line, text string) (*line, bool) {
-	all, ok := cut(text)
+	all, ok := r.cut(text)
 	if !ok || len(all) == 0 {
 		return l, false
 	}
@@ -156,7 +157,9 @@ func (l *line) piece(r reader, p piece, i int, all []piece) bool {
 		if isOrder(w) {
 			w, l.order = withoutFiller(w), true
 		}
-		if w = l.takeValues(r, w); len(w) == 0 {
+		if p.to && isLamp(w) {
+			// "piloto verde", a green lamp
+		} else if w = l.takeValues(r, w); len(w) == 0 {
 			return !p.to
 		}
 	}
@@ -182,13 +185,13 @@ func (l *line) piece(r reader, p piece, i int, all []piece) bool {
 // keep keeps an end and the words behind it; ok is false where there are too many of either.
 func (l *line) keep(end string, rest []string, to bool) (ok bool) {
 	if end != "" {
-		if len(l.ends) == 2 || l.pin != "" && len(l.ends) == 1 {
+		if slices.ContainsFunc(strings.Fields(end), isVerb) || len(l.ends) == 2 || l.pin != "" && len(l.ends) == 1 {
 			return false
 		}
 		l.ends = append(l.ends, withPole(end))
 		l.onlyTo = to && len(l.ends) == 1 && l.pin == ""
 	}
-	if end == "" && len(l.ends) == 2 && len(rest) > 2 && len(rest) <= mostRemark {
+	if end == "" && len(l.ends) == 2 && len(rest) > mostText && len(rest) <= mostRemark {
 		l.notes = append(l.notes, strings.Join(rest, " "))
 		return true
 	}

@@ -11,7 +11,7 @@ import (
 //	left headlamp plug: A white high, B yellow low, C black earth
 //	Fuse box - red 2.5 mm² to ECU pin 1, orange 1.5 mm² to pump relay 30
 func (r reader) lineOrMore(text string) (*line, bool) {
-	for _, parts := range [][]string{ofPlug(text), ofDevice(text)} {
+	for _, parts := range [][]string{ofPlug(text), r.ofDevice(text)} {
 		var all []*line
 		for _, part := range parts {
 			l, ok := r.line(part)
@@ -46,14 +46,14 @@ func ofPlug(text string) (all []string) {
 }
 
 // ofDevice parts what a line says of the wires that start at one device; nil where it does not: each of its parts says where it goes.
-func ofDevice(text string) (all []string) {
+func (r reader) ofDevice(text string) (all []string) {
 	for _, mark := range []string{" - ", " – ", ": "} {
 		device, behind, ok := strings.Cut(text, mark)
 		if !ok || len(strings.Fields(device)) > mostText || device == "" {
 			continue
 		}
 		for part := range strings.FieldsFuncSeq(behind, func(r rune) bool { return r == ',' || r == ';' || r == '\t' }) {
-			cut := atTo(strings.TrimSpace(part))
+			cut := r.atTo(strings.TrimSpace(part))
 			if len(cut) != 2 || cut[0].text == "" || !cut[1].to {
 				return nil
 			}

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/huekey"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 )
@@ -90,6 +91,9 @@ func read(h shape.Headings, rows []table.Row, most int) lines {
 	if german := linesOf(h, rows, most, reader{lang: "de"}); german.told > of.told {
 		of = german
 	}
+	if romance := linesOf(h, rows, most, reader{romance: true}); romance.told > of.told {
+		of = romance
+	}
 	return of
 }
 
@@ -105,12 +109,13 @@ func (all lines) settled(t *table.Table) []table.Row {
 type lines struct {
 	lang   string
 	of     map[int]*line
-	n      int // how many wires and free cavities they tell
-	told   int // how many say what wire it is, or its cavities beyond doubt
-	failed int // how many of the others may tell a wire
-	both   int // how many tell two ends
-	parted int // how many have several cells
-	bare   int // how many have a number that may be a size
+	asked  map[int]bool // the lines that were asked
+	n      int          // how many wires and free cavities they tell
+	told   int          // how many say what wire it is, or its cavities beyond doubt
+	failed int          // how many of the others may tell a wire
+	both   int          // how many tell two ends
+	parted int          // how many have several cells
+	bare   int          // how many have a number that may be a size
 
 	pins, coloured, free int // how many begin with a cavity, say a colour, say that no wire is there
 	ids                  int // how many have an id of their own
@@ -127,14 +132,18 @@ const (
 
 // linesOf reads some rows.
 func linesOf(h shape.Headings, rows []table.Row, most int, r reader) lines {
-	all := lines{lang: r.lang, of: map[int]*line{}}
+	all := lines{lang: r.lang, of: map[int]*line{}, asked: map[int]bool{}}
 	r.key = h.Colours
 	for _, row := range rows {
 		if row.Level > 0 || row.Struck || row.Sketch {
 			continue
 		}
 		cells := nonEmpty(row.Cells)
-		text := strings.Join(cells, "\t")
+		text := joined(cells)
+		if huekey.ReadColourKey(text) != nil {
+			continue // it is told as such
+		}
+		all.asked[row.Line] = true
 		switch l, ok := r.lineOrMore(text); {
 		case row.Drawn != nil:
 			all.failed++ // package strokes or arrow has parted it
@@ -159,7 +168,7 @@ func (all lines) withoutSteps() lines {
 	if all.pins == 0 || all.both < all.pins {
 		return all
 	}
-	left := lines{lang: all.lang, of: map[int]*line{}, failed: all.failed}
+	left := lines{lang: all.lang, of: map[int]*line{}, asked: all.asked, failed: all.failed}
 	for i, l := range all.of {
 		if l.pin == "" {
 			left.of[i] = l

@@ -63,8 +63,8 @@ func (all lines) spread(t *table.Table) (rows []table.Row) {
 			} else if len(rows) > 0 && all.below() && headed != nil {
 				headed, r.First = nil, true // the next plug
 			}
-			if texts := nonEmpty(r.Cells); all.below() && len(texts) > 1 {
-				r.Cells = []string{strings.Join(texts, ", ")} // "white plug, 2 way"
+			if texts := nonEmpty(r.Cells); all.asked[r.Line] && len(texts) > 1 {
+				r.Cells = []string{strings.Join(texts, ", ")} // "white plug, 2 way" is a text
 			}
 			rows = append(rows, r)
 			continue

@@ -5,8 +5,10 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/arrow"
+	"contralay/model/wirelist/commas"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/words"
 )
 
 // Marked is what a point says that begins with the mark of a cavity, "2A: green, to motor A"; Pad is "" where it is none.
@@ -23,7 +25,10 @@ func PartMarked(text string) (p Marked) {
 		if name.StateOf(back) != name.Used {
 			return Marked{Pad: front, Signal: back}
 		}
-		of := PartsOf(back)
+		of, told := farLast(back)
+		if !told {
+			of = PartsOf(back)
+		}
 		if colour, size := WireValues(of.Signal); of.Colour == "" && colour != "" {
 			of.Colour, of.Size, of.Signal = colour, size, ""
 		}
@@ -39,6 +44,41 @@ func PartMarked(text string) (p Marked) {
 		return Marked{front, "", of.Colour, of.Size, of.To, of.Note}
 	}
 	return p
+}
+
+// farLast parts values and behind the last comma a far end in a tongue whose word for it is the article of another, "rojo 2,5 mm², a cuadro
+// borne 4".
+func farLast(text string) (p Parts, ok bool) {
+	at := strings.LastIndex(text, ", ")
+	if at < 0 {
+		return p, false
+	}
+	place, ok := words.BehindGoesTo(text[at+len(", "):])
+	if !ok || !IsShortName(place) || name.StateOf(place) != name.Used {
+		return p, false
+	}
+	if colour, size := WireValues(text[:at]); colour != "" && !isEnglish(colour) {
+		return Parts{Colour: colour, Size: size, To: place}, true
+	}
+	if values := commas.Parts(text[:at], ","); len(values) == 2 {
+		colour, size := strings.TrimSpace(values[0]), strings.TrimSpace(values[1])
+		if IsColour(colour) && !isEnglish(colour) && IsSized([]string{size}) {
+			return Parts{Colour: colour, Size: size, To: place}, true
+		}
+	}
+	return p, false
+}
+
+// isEnglish reports whether a colour begins with an English word: in English "a" is no word for where a wire goes.
+func isEnglish(colour string) bool {
+	word, _, _ := strings.Cut(colour, "/")
+	word, _, _ = strings.Cut(table.Fold(word), " ")
+	switch word {
+	case "red", "black", "white", "blue", "green", "yellow", "grey", "gray", "brown", "pink", "purple", "orange", "violet", "tan",
+		"light", "dark":
+		return true
+	}
+	return len(word) < len("bleu") // a short form
 }
 
 // IsMark reports whether a word is a cavity, a pad or a pole.
@@ -60,7 +100,7 @@ func MarksOf(ends []string) (m FarMarks) {
 	var all [][2]string
 	seen := map[string]bool{}
 	for _, to := range ends {
-		if at := strings.LastIndexByte(to, ' '); at > 0 && !seen[to] {
+		if at := strings.LastIndexByte(to, ' '); at > 0 && !seen[to] && !name.SaysPin(to) {
 			seen[to] = true
 			device, mark := to[:at], to[at+1:]
 			m.devices[device]++
@@ -75,8 +115,12 @@ func MarksOf(ends []string) (m FarMarks) {
 	return m
 }
 
-// Part writes a colon before the mark of a device that has several, or that another device has too: "PSU V+", "X switch NC".
+// Part writes a colon before the mark of a device that has several, or that another device has too: "PSU V+", "X switch NC". Behind a
+// word for a cavity the mark is parted later.
 func (m FarMarks) Part(to string) string {
+	if name.SaysPin(to) { // "tableau borne 4"
+		return to
+	}
 	at := strings.LastIndexByte(to, ' ')
 	if at < 0 || strings.Contains(to, ":") || !looksMarked(to[at+1:]) || m.devices[to[:at]] < 2 && !m.marks[to[at+1:]] {
 		return to

@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/commas"
 	"contralay/model/wirelist/huekey"
 	"contralay/model/wirelist/value"
 )
@@ -18,7 +19,7 @@ func ValuesBehind(text string) (front string, pieces []string) {
 		return strings.TrimSpace(text[:open]), []string{colour, size} // "(red 20 AWG)"
 	}
 	bare := false
-	for p := range strings.FieldsFuncSeq(text[open+1:len(text)-1], func(r rune) bool { return r == ',' || r == ';' }) {
+	for _, p := range commas.Parts(text[open+1:len(text)-1], ",;") {
 		p = strings.TrimSpace(p)
 		if g, ok := value.ParseGauge(p, value.BareAWG, value.MarkUnknown); !IsColourOrLetters(p) && (!ok || g.Size == "") {
 			return text, nil

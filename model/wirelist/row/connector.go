@@ -56,11 +56,7 @@ func connectorOf(im *draft.Importer, b *shape.Block, titles []table.Row, only bo
 		}
 	}
 	info := name.ReadTitle(titles, im.Cat)
-	row := info.Row
-	if row == 0 {
-		row = b.Head
-	}
-	place := table.Place{File: b.Table.File, Sheet: b.Table.Sheet, Row: row}
+	place := table.Place{File: b.Table.File, Sheet: b.Table.Sheet, Row: cmp.Or(info.Row, b.Head)}
 	for _, r := range append(others, info.Remarks...) {
 		at := table.Place{File: place.File, Sheet: place.Sheet, Row: r.Line}
 		im.Say(report.Note, "above the table", at, shape.RowText(r.Cells), "left out")
@@ -90,7 +86,7 @@ func connectorOf(im *draft.Importer, b *shape.Block, titles []table.Row, only bo
 	known := len(im.Terms)
 	t := im.Named(called, place, true)
 	t.Spell(titles, called)
-	t.Under = cmp.Or(t.Under, parent(b, info.Row))
+	t.Under = cmp.Or(t.Under, info.Within, parent(b, info.Row))
 	t.Unsaid = c.unsaid && (t.Unsaid || len(im.Terms) > known)
 	if info.Insert != "" && !t.Insert.Set {
 		t.Insert = model.Some(info.Insert)

@@ -1,6 +1,7 @@
 package row
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strings"
@@ -12,6 +13,7 @@ import (
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/signoff"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/titleline"
 	"contralay/model/wirelist/value"
 	"contralay/model/wirelist/words"
 )
@@ -40,7 +42,8 @@ func callConnector(im *draft.Importer, b *shape.Block, info *name.Title, only bo
 	case of != "" && info.Name != "" && b.PinsGuessed():
 		return naming{name: of, from: "heading of the column", rivals: []string{info.Name}}
 	case of != "" && info.Name != "" && saysWord(info.Name, of) && !name.IsDesignator(of) && !words.SaysPaper(info.Name):
-		return naming{name: info.Name, from: "text above its pins"} // "Fuse board FB2" above "Fuse"
+		called, over := titleline.OfHeading(info.Name, of) // "Fuse board FB2" above "Fuse"
+		return naming{name: called, from: "text above its pins", over: over}
 	case of != "" && of == b.Table.Sheet:
 		return naming{name: of, from: "name of the sheet", over: nonEmpty(info.Name)}
 	case of != "":
@@ -48,7 +51,7 @@ func callConnector(im *draft.Importer, b *shape.Block, info *name.Title, only bo
 	case info.Name != "" && words.SheetConnector(b.Table.Sheet, info.Name) != "":
 		return naming{name: b.Table.Sheet, from: "name of the sheet", over: []string{info.Name}}
 	case info.Name != "" && isElsewhere(im, b, info):
-		return naming{name: parent(b, info.Row) + " " + info.Name, from: "texts above its pins"}
+		return naming{name: cmp.Or(info.Within, parent(b, info.Row)) + " " + info.Name, from: "texts above its pins"}
 	case info.Name != "":
 		rivals := slices.DeleteFunc(slices.Clone(info.Rivals), func(t string) bool { return value.SizeWithin(t, b.Mark) != "" })
 		return naming{name: info.Name, from: "text above its pins", rivals: rivals}
@@ -81,7 +84,7 @@ func saysWord(title, heading string) bool {
 
 // isElsewhere reports whether a connector of the name stands below another heading: two boxes have a socket A each.
 func isElsewhere(im *draft.Importer, b *shape.Block, info *name.Title) bool {
-	t, under := im.ByKey[name.Key(info.Name)], parent(b, info.Row)
+	t, under := im.ByKey[name.Key(info.Name)], cmp.Or(info.Within, parent(b, info.Row))
 	return t != nil && t.Titled && under != "" && t.Under != "" && t.Under != under
 }
 

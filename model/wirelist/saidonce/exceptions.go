@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/commas"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
@@ -60,13 +61,13 @@ func cutExceptions(text string) (all, rest string, led bool) {
 // exceptionIn reads which wires a text speaks of, and their size: "the pump leads, which are 16 AWG", "power and ground 20".
 func exceptionIn(text string, mark value.Mark, square bool) (e draft.Exception) {
 	e.Size = value.SizeWithin(text, mark)
-	all := strings.FieldsFunc(text, func(r rune) bool { return strings.ContainsRune(" \t,;:()/", r) })
+	all := commas.Parts(text, " \t,;:()/")
 	pins := false
 	for i, w := range all {
 		w = strings.Trim(table.Fold(w), ".")
 		last := i == len(all)-1
 		switch {
-		case strings.Trim(w, "0123456789.") == "":
+		case strings.Trim(w, "0123456789.,") == "":
 			if e.Size == "" && last && !pins {
 				bare := value.BareAWG
 				if square {
@@ -76,7 +77,7 @@ func exceptionIn(text string, mark value.Mark, square bool) (e draft.Exception) 
 					e.Size = g.Size
 				}
 			} else if pins {
-				e.Pins = append(e.Pins, w)
+				e.Pins = append(e.Pins, strings.Split(w, ",")...) // "pins 1,2"
 			}
 		case isCavityWord(w):
 			pins = true

@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/commas"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
@@ -33,7 +34,7 @@ func isFilled(b *shape.Block, f name.Field) bool {
 // valuesOf reads a text that is a size, a colour or both, beside words for wires.
 func valuesOf(b *shape.Block, heading string) (of value.Gauge, ok bool) {
 	var words []string
-	for w := range strings.FieldsFuncSeq(heading, func(r rune) bool { return strings.ContainsRune(" ()[],:", r) }) {
+	for _, w := range commas.Parts(heading, " ()[],:") {
 		switch table.Fold(w) {
 		case "wire", "wires", "all", "cable", "cables", "leitungen", "adern", "kabel", "fils", "cables rojos", "fili", "hilos":
 		default:

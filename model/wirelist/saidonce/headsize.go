@@ -3,6 +3,7 @@ package saidonce
 import (
 	"strings"
 
+	"contralay/model/wirelist/commas"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
@@ -24,8 +25,8 @@ func TakeHeadSize(im *draft.Importer, b *shape.Block, at table.Place) {
 			continue
 		}
 		size := value.SizeWithin(in, b.Mark)
-		for _, w := range strings.FieldsFunc(in, func(r rune) bool { return strings.ContainsRune(" =,;:", r) }) {
-			if g, is := value.ParseGauge(w, c.Bare, b.Mark); size == "" && is && g.Size != "" && strings.Trim(w, "0123456789.") == "" {
+		for _, w := range commas.Parts(in, " =,;:") {
+			if g, is := value.ParseGauge(w, c.Bare, b.Mark); size == "" && is && g.Size != "" && strings.Trim(w, "0123456789.,") == "" {
 				size = g.Size
 			}
 		}

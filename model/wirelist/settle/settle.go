@@ -238,7 +238,7 @@ func (l *Look) settleOne(i int, c *shape.Column) {
 	case name.FieldFromPin, name.FieldToPin:
 		// "Terminal A: fork" is what is crimped on, where the ends have their cavities.
 		if !p.Most(p.Cavities) && !p.Unique() && !p.Most(l.pads(i)) && (l.another(i, name.FieldFrom) || l.another(i, name.FieldTo)) &&
-			!l.placesWithin(i) {
+			!l.placesWithin(i) && !p.Most(column.ShortMarks(l.Src.Rows, i)) {
 			c.Field = name.FieldKeep
 		}
 	case name.FieldGauge:

@@ -1,8 +1,12 @@
 package titleline
 
-import "strings"
+import (
+	"strings"
 
-// CommaParts parts a text at its commas, those in brackets left alone.
+	"contralay/model/wirelist/commas"
+)
+
+// CommaParts parts a text at its commas, those in brackets and those of decimals left alone.
 func CommaParts(text string) (all []string) {
 	from, deep := 0, 0
 	for i := range len(text) {
@@ -12,7 +16,7 @@ func CommaParts(text string) (all []string) {
 		case ')', ']':
 			deep--
 		case ',':
-			if deep <= 0 {
+			if deep <= 0 && !commas.IsDecimal(text, i) {
 				all = append(all, text[from:i])
 				from = i + 1
 			}

@@ -1,6 +1,8 @@
 package titleline
 
 import (
+	"cmp"
+	"slices"
 	"strings"
 	"unicode"
 
@@ -15,6 +17,7 @@ const mostName = 5
 // Names reports whether a line names a connector: it begins or ends with the word for one, alone or with its designator, and has a word
 // more that says which: "mast base plug", "prise feux arrière", "Pasamuros P1". "12 way grey connector" says only what it is like.
 func Names(text string) bool {
+	text, _ = beforeDate(text)
 	w := bareWords(text)
 	if n := len(w); n < 2 || n > mostName || IsSentence(text) || strings.HasSuffix(text, ".") {
 		return false
@@ -87,7 +90,14 @@ func isDesignator(w string) bool {
 }
 
 // BeforeRemark parts the sentences behind the first one off a line whose first one names a connector; remark is "" where it does not.
+// The side that the plug is seen from and the date are such remarks as well.
 func BeforeRemark(text string) (front, remark string) {
+	if front, remark = beforeView(text); remark != "" {
+		return front, remark
+	}
+	if front, remark = beforeDate(text); remark != "" {
+		return front, remark
+	}
 	for at := 0; ; {
 		k := strings.Index(text[at:], ". ")
 		if k < 0 {
@@ -104,20 +114,41 @@ func BeforeRemark(text string) (front, remark string) {
 	}
 }
 
-// Piece is the piece of a line that says which connector it is of, where a dash parts it from what it is in: "rate controller plug" of
-// "SPRAYER - rate controller plug (the round one)", "Schott P1" of "Rally car - Schott P1". "" where no piece does, or several.
+// Piece is the piece of a line that says which connector it is of, where a dash, a colon, a stroke or a comma parts it from what it is in:
+// "rate controller plug" of "SPRAYER - rate controller plug (the round one)", "Schott P1" of "Rally car - Schott P1", "dash plug" of "Works
+// tram, dash plug". Behind it comes the piece that says how many ways it has, "Kombi" of "Unimog - Kombi (16-polig)". "" where no piece
+// does, or several.
 func Piece(text string) (plug string) {
-	bare := strings.NewReplacer(" – ", " - ", " — ", " - ").Replace(strings.TrimSpace(withoutBrackets(text)))
-	pieces := strings.Split(bare, " - ")
-	if first, _, _ := strings.Cut(bare, " "); len(pieces) < 2 || isDesignator(table.Fold(strings.TrimRight(first, ":,"))) {
+	if !strings.ContainsAny(text, "-–—:/|,") {
+		return "" // most titles
+	}
+	text = asDashes.Replace(strings.TrimSpace(text))
+	if first, _, _ := strings.Cut(text, " "); isDesignator(table.Fold(strings.TrimRight(first, ":,"))) || BehindThing(text) != "" {
 		return ""
 	}
-	for _, p := range pieces {
-		p, _, _ = strings.Cut(p, ", ") // "ECU plug B, grey"
+	return cmp.Or(pieceOf(text, strings.Split(withoutBrackets(text), " - "), true), pieceOf(text, piecesOf(text), false),
+		countedPiece(text))
+}
+
+// asDashes makes hyphens of the longer dashes.
+var asDashes = strings.NewReplacer(" – ", " - ", " — ", " - ", " | ", " - ", " / ", " - ")
+
+// pieceOf is the one of some pieces that names a connector. What tells plugs of one device apart and no more, "plug A", "left plug", is
+// one only where a dash parts the pieces.
+func pieceOf(text string, pieces []string, dashed bool) (plug string) {
+	if len(pieces) < 2 {
+		return ""
+	}
+	for k, p := range pieces {
+		p, _, _ = strings.Cut(withoutBrackets(p), ", ") // "ECU plug B, grey"
+		p = withoutWays(p)
 		w := fieldsOf(p)
 		if n := len(w); n < 2 || n > mostName || IsSentence(p) || !IsPlug(w[n-1]) && (!isPlug[w[0]] || isEnglish[w[0]]) &&
 			!(IsPlug(w[n-2]) && (isDesignator(w[n-1]) || isCounted(p))) {
 			continue
+		}
+		if !dashed && (k == 0 && !strings.Contains(text, pieces[0]+":") || !saysWhich(w)) {
+			return "" // "Deck plug, grey" is its own name, "Hub, left plug" one only as a whole
 		}
 		if plug != "" {
 			return ""
@@ -125,6 +156,49 @@ func Piece(text string) (plug string) {
 		plug = strings.TrimRight(strings.TrimSpace(p), ".,:;")
 	}
 	return plug
+}
+
+// saysWhich reports whether some words of a name tell more than the side and the letter of a plug.
+func saysWhich(w []string) bool {
+	return slices.ContainsFunc(w, func(s string) bool {
+		return len(s) > 2 && !isPlain[s] && !plugword.Is(s) && !isPlug[s] && !prose.IsSideWord(s) || isWall[s] && len(w) > 1
+	})
+}
+
+// withoutWays takes the number of its ways off the end of a name, "Floor bulkhead 12 way", "Kombi (16-polig)".
+func withoutWays(p string) string {
+	if at := strings.IndexAny(p, "0123456789"); at > 2 && CountsWays(strings.Trim(p[at:], "() ,")) {
+		return strings.Trim(p[:at], " (,-")
+	}
+	return p
+}
+
+// Within is what a line says the connector stands in that a piece of it names: "Port davit" of "Port davit - control plug".
+func Within(text, plug string) string {
+	if plug == "" || Piece(text) != plug {
+		return ""
+	}
+	front, behind, _ := strings.Cut(text, plug)
+	front, _, _ = strings.Cut(strings.Trim(front, " -–—:/|,"), ", ")
+	if front == "" {
+		front = withoutWays(withoutBrackets(strings.Trim(behind, " -–—:/|,")))
+	}
+	return front
+}
+
+// countedPiece is the piece of two that says how many ways it has, without them, "Kombi" of "Unimog - Kombi (16-polig)".
+func countedPiece(text string) (called string) {
+	pieces := strings.Split(strings.Replace(text, ": ", " - ", 1), " - ")
+	if len(pieces) != 2 || strings.ContainsAny(pieces[0], ",(") || CountsWays(pieces[1]) {
+		return ""
+	}
+	if called = withoutWays(pieces[1]); called == pieces[1] {
+		return ""
+	}
+	if w := fieldsOf(called); len(w) == 0 || len(w) > mostName || !more(w) {
+		return ""
+	}
+	return called
 }
 
 // isCounted reports whether a text ends with a capital letter or a number alone, as connectors of one device are told apart: "ECU plug B".

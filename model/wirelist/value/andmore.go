@@ -2,12 +2,14 @@ package value
 
 import (
 	"strings"
+
+	"contralay/model/wirelist/commas"
 )
 
 // ColourAndMore reads a cell of colours that says more than the colour: the number of the core behind it, "white 3", "sw3", or a remark
 // behind a comma or in brackets, "black, heavy (2.5)". ok is false where what is behind could change the colour.
 func ColourAndMore(cell, lang string) (c Colour, ok bool) {
-	at := strings.IndexAny(cell, ",;(")
+	at := commas.At(cell, ",;(")
 	front, more := cell, ""
 	switch i := strings.LastIndexByte(cell, ' '); {
 	case at > 0:
@@ -19,7 +21,7 @@ func ColourAndMore(cell, lang string) (c Colour, ok bool) {
 			return nil, false
 		}
 	}
-	for _, w := range strings.FieldsFunc(more, func(r rune) bool { return strings.ContainsRune(" ,;()/-", r) }) {
+	for _, w := range commas.Parts(more, " ,;()/-") {
 		if _, colour := ParseColour(w, lang); colour && strings.Trim(w, "0123456789") != "" || saysOther(strings.ToLower(w)) {
 			return nil, false
 		}

@@ -1,0 +1,27 @@
+package prose
+
+import "strings"
+
+// TellsCavity reports whether a line begins with a pole or the short name of a cavity and a colon, and has a size with its unit behind it:
+// whatever it says, it describes nothing that stands below.
+//
+//   - : red 2,5 mm², a bit stiff
+//     A1: red 16 AWG, somewhere behind the dash
+func TellsCavity(text string) bool {
+	const longest = 3 // bytes of the name of a cavity (no source)
+	mark, rest, ok := strings.Cut(text, ":")
+	mark = strings.TrimSpace(mark)
+	if !ok || mark == "" || len(mark) > longest || !strings.HasPrefix(rest, " ") ||
+		mark != "+" && mark != "-" && !strings.ContainsAny(mark, "0123456789") {
+		return false
+	}
+	low := strings.ToLower(rest)
+	for _, unit := range []string{"mm²", "mm2", "qmm", "mmq", "awg"} {
+		at := strings.Index(low, unit)
+		front := strings.TrimRight(low[:max(at, 0)], " ")
+		if n := len(front); n > 0 && front[n-1] >= '0' && front[n-1] <= '9' {
+			return true
+		}
+	}
+	return false
+}
