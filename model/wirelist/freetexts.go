@@ -19,6 +19,9 @@ func takeFree(im *draft.Importer, t *table.Table, b *shape.Block, from int) {
 		return
 	}
 	term := im.Items[from].From.Term
+	if at := (table.Place{File: t.File, Sheet: t.Sheet, Row: b.Rows[len(b.Rows)-1].Line + 1}); im.NamedFarAbove(at) != nil {
+		return // takeFreeOfRuns asks the other ends
+	}
 	if term == nil || !term.Titled || slices.ContainsFunc(im.Items[from:], func(it *draft.Item) bool { return it.From.Term != term }) {
 		return
 	}
@@ -77,6 +80,9 @@ func takeFreeText(im *draft.Importer, at table.Place, text string) {
 		return
 	}
 	term := im.ConnectorAbove(at)
+	if far := im.NamedFarAbove(at); far != nil {
+		term = far
+	}
 	if term == nil || slices.ContainsFunc(all, func(pin string) bool { _, named := term.At[pin]; return named }) {
 		return
 	}

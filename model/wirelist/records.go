@@ -12,6 +12,7 @@ import (
 	"contralay/model/wirelist/goeson"
 	"contralay/model/wirelist/jotted"
 	"contralay/model/wirelist/leaders"
+	"contralay/model/wirelist/likeabove"
 	"contralay/model/wirelist/manual"
 	"contralay/model/wirelist/midarrow"
 	"contralay/model/wirelist/noted"
@@ -42,6 +43,7 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 		t.Rows = farheads.Rows(h, t)
 		t.Rows = penned.Rows(h, t)
 		t.Rows = withStamped(im, h, t, told)
+		t.Rows = withAbove(im, h, t)
 		t.Rows = jotted.Rows(h, t)
 		t.Rows = jotted.Inline(h, t)
 		t.Rows = leaders.Rows(h, t)
@@ -89,6 +91,21 @@ func withStamped(im *draft.Importer, h shape.Headings, t *table.Table, told map[
 				im.Say(report.Warn, "a line that changes a wire told above", at, shape.RowText(t.Rows[k].Cells),
 					"taken; what was said first is in the note")
 			}
+		}
+	}
+	return rows
+}
+
+// withAbove writes out what lines leave short, and says what was taken for it.
+func withAbove(im *draft.Importer, h shape.Headings, t *table.Table) []table.Row {
+	rows, told := likeabove.Rows(h, t)
+	for _, of := range told {
+		at := table.Place{File: t.File, Sheet: t.Sheet, Row: of.Line}
+		switch {
+		case of.Unit:
+			im.Say(report.Note, "a text says the unit of the sizes", at, of.What, "taken for those without one")
+		case !of.Free:
+			im.Say(report.Note, "as above", at, of.What, "taken from the row above")
 		}
 	}
 	return rows

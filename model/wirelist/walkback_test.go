@@ -256,7 +256,7 @@ func (b *back) walk(h *model.Harness, inUnit bool) {
 		lost("id", w.ID)
 	}
 	for piece := range strings.SplitSeq(w.Signal.V, "; ") {
-		if !b.holds(piece) && !ditto(b.cells) && !b.ofPole(piece) {
+		if !b.holds(piece) && !b.above() && !b.ofPole(piece) {
 			lost("name", piece)
 		}
 	}
@@ -278,7 +278,7 @@ func (b *back) walk(h *model.Harness, inUnit bool) {
 	if w.Size != "" && !b.size(w.Size) {
 		lost("size", w.Size)
 	}
-	if code, ok := value.ParseColour(w.Colour.V, ""); ok && !ditto(b.cells) && !b.colours(code) {
+	if code, ok := value.ParseColour(w.Colour.V, ""); ok && !b.above() && !b.colours(code) {
 		lost("colour", w.Colour.V)
 	}
 	if w.Shade.Set && !b.holds(string(w.Shade.V)) && !slices.ContainsFunc(b.cells, func(c string) bool {
@@ -346,7 +346,7 @@ func (b *back) size(size string) bool {
 	return slices.ContainsFunc(b.cells, func(c string) bool {
 		c = strings.ReplaceAll(c, ",", ".")
 		return strings.Contains(c, number) || strings.Contains(c, number+".0") || strings.Contains(number, strings.Trim(c, "."))
-	}) || ditto(b.cells)
+	}) || b.above()
 }
 
 // colours reports whether the hues of a colour stand in the cells, in one of them or in one each.
@@ -415,6 +415,15 @@ func inWords(list, cell string) string {
 	}
 	return strings.Trim(strings.NewReplacer("LG", "light green/", "L", "blue/", "N", "brown/", "R", "red/", "U", "blue/", "B", "black/",
 		"Y", "yellow/", "G", "green/", "W", "white/", "P", "purple/", "/", "").Replace(cell), "/")
+}
+
+// above reports whether some cell says "as above", or has words that the report says were taken so.
+func (b *back) above() bool {
+	return ditto(b.cells) || slices.ContainsFunc(b.rep.Findings, func(f report.Finding) bool {
+		return f.Rule == "as above" && slices.ContainsFunc(strings.Split(f.What, ", "), func(w string) bool {
+			return len(w) > 3 && b.holds(w)
+		})
+	})
 }
 
 // ditto reports whether some cell says "as above".

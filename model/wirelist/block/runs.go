@@ -76,8 +76,11 @@ func (f *finder) leads(points []table.Row) {
 	for _, r := range runline.Apart(points) {
 		lines = append(lines, strings.Join(r.Cells, " "))
 		from, to, rest, _ := f.runOrFree(r)
-		if ofNear != "" && rest[0] == "" && rest[1] == "" {
-			from, rest[0], rest[1] = padlines.Values(from)
+		if bare, colour, size := padlines.Values(from); ofNear != "" && rest[0] == "" && (rest[1] == "" || colour != "" && size == "") {
+			from, rest[0] = bare, colour
+			if size != "" {
+				rest[1] = size // "green → T1 terminal 7, 1 mm²" has its own
+			}
 		}
 		for _, k := range []int{2, 3} { // what is taken for the remark or the name
 			if f.takeValues(rest[k], rest) {
@@ -117,6 +120,7 @@ func (f *finder) leads(points []table.Row) {
 		b.Rows = append(b.Rows, r)
 	}
 	runline.Poles(b.Rows, lines)
+	runline.RemarksBehind(b.Rows, lines)
 	runline.NamesBehind(b.Rows)
 	runline.Lengths(b.Rows)
 	f.close()

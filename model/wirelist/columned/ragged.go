@@ -5,8 +5,15 @@ import "strings"
 // Order says how the cells of a text go to its columns where they do not stand under their headings: each line has one for each, in
 // the order of the headings.
 type Order struct {
-	Heads    []Field // without a word with a colon that leads them in, "read:  no.  from -> to"
-	Brackets bool    // the cells of the last column stand in brackets, each
+	Heads    []Field           // without a word with a colon that leads them in, "read:  no.  from -> to"
+	Brackets bool              // the cells of the last column stand in brackets, each
+	looks    []look            // what the cells of each column are made of, where not every line has one for each
+	figures  []map[string]bool // the cells of each column, beside looks
+}
+
+// Strange reports whether a line of several cells has none for each column, in a table where the place of a cell says nothing.
+func (o *Order) Strange(line string) bool {
+	return o.looks != nil && len(Gapped(line)) > 2 && o.byLooks(line) == nil
 }
 
 // Ragged finds out whether the cells of a text stand so; it is nil where they stand under their headings.
@@ -20,7 +27,10 @@ func Ragged(heads []Field, at int, text string) *Order {
 			return o
 		}
 	}
-	return inOrder(heads, at, text)
+	if o := inOrder(heads, at, text); o != nil {
+		return o
+	}
+	return byShape(heads, at, text)
 }
 
 func inOrder(heads []Field, at int, text string) *Order {
@@ -53,7 +63,7 @@ func inOrder(heads []Field, at int, text string) *Order {
 			}
 		}
 	}
-	return &Order{heads, bracketed == full && len(heads) > 3}
+	return &Order{Heads: heads, Brackets: bracketed == full && len(heads) > 3}
 }
 
 // isBracketed reports whether one pair of brackets holds a text.
@@ -63,6 +73,9 @@ func isBracketed(text string) bool {
 
 // Cells gives the cells of a line in their order; nil where it does not have one for each column.
 func (o *Order) Cells(line string) (cells []string) {
+	if o.looks != nil {
+		return o.byLooks(line)
+	}
 	all := Gapped(line)
 	if len(all) != len(o.Heads) {
 		return nil

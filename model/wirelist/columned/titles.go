@@ -29,7 +29,7 @@ func Titles(heads []Field, at int, text string) map[int]bool {
 			from--
 		}
 		if from == at || from == end || end-from > most || strings.TrimSpace(lines[from-1]) != "" ||
-			slices.ContainsFunc(lines[from:end], isRowLike) {
+			rowLike(lines, at, from, end) {
 			continue
 		}
 		for k := from; k < end; k++ {
@@ -37,6 +37,16 @@ func Titles(heads []Field, at int, text string) map[int]bool {
 		}
 	}
 	return found
+}
+
+// rowLike reports whether some lines have one that is like a row and no title above the headings once more.
+func rowLike(lines []string, at, from, end int) bool {
+	for n := from; n < end; n++ {
+		if isRowLike(lines[n]) && !isTitleAgain(lines, at, n) {
+			return true
+		}
+	}
+	return false
 }
 
 // isAgain reports whether a line has the headings once more.

@@ -18,6 +18,9 @@ import (
 //	Wire 7: hub pin 3 -- gauge pin 1, violet 22 AWG
 func plain(text string) (from, to string, rest []string) {
 	w := strings.Fields(text)
+	if len(w) > 2 && numbersLine(w[0]) {
+		w = w[1:]
+	}
 	at, label := labelOf(w)
 	if at < len(w) && isFrom(w[at]) {
 		at++
@@ -71,6 +74,12 @@ func plain(text string) (from, to string, rest []string) {
 		t.addNote(called)
 	}
 	return first.text, last.text, []string{t.colour, t.size, t.note, t.signal, id}
+}
+
+// numbersLine reports whether a word is a number with the sign behind it that numbers a line, "4.", "4)", "(4)": no end begins with it.
+func numbersLine(w string) bool {
+	bare := strings.TrimRight(strings.TrimLeft(w, "("), ".)")
+	return bare != "" && bare != w && strings.Trim(bare, "0123456789") == "" && strings.ContainsAny(w[len(w)-1:], ".)")
 }
 
 // pointsBack reports whether a text only points at the wire of its line, "this one", "der hier", "celui-ci": it is no name of one.

@@ -27,6 +27,12 @@ func tailOf(text string) (t tail) {
 	return t
 }
 
+// Values are the colour and the size that stand behind the ends of a wire, "" where none stand there.
+func Values(text string) (colour, size string) {
+	t := tailOf(text)
+	return t.colour, t.size
+}
+
 // brackets parts the first pair of brackets out of a text.
 func brackets(text string) (front, behind, in string) {
 	open := strings.IndexByte(text, '(')

@@ -18,7 +18,7 @@ import (
 func Squares(im *draft.Importer, t *table.Table, blocks []*shape.Block) {
 	for _, r := range t.Rows {
 		_, text := r.Filled()
-		if !shape.IsText(r) || !saysSquares(text) || isData(blocks, r.Line) {
+		if !shape.IsText(r) || !SaysSquares(text) || isData(blocks, r.Line) {
 			continue
 		}
 		took := false
@@ -33,8 +33,8 @@ func Squares(im *draft.Importer, t *table.Table, blocks []*shape.Block) {
 	}
 }
 
-// saysSquares reports whether a text has a word for sizes and right behind it that they are in mm².
-func saysSquares(text string) bool {
+// SaysSquares reports whether a text has a word for sizes and right behind it that they are in mm².
+func SaysSquares(text string) bool {
 	w := name.Words(table.Fold(text))
 	for i := range w {
 		if !words.IsSizes(w[i]) {

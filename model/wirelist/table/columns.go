@@ -52,9 +52,9 @@ func readColumns(name, text string, l Limits) ([]Table, error) {
 		switch cut := columned.CutAt(heads, line); {
 		case order != nil && n == at:
 			row.Cells = allMarked(order.Names())
-		case order != nil && n > at && order.Cells(line) != nil:
+		case order != nil && n > at && !titles[n] && order.Cells(line) != nil:
 			row.Cells = allMarked(order.Cells(line))
-		case parts[n]: // they tell no wire
+		case parts[n], order != nil && n > at && order.Strange(line): // they tell no wire
 			row.Cells, row.Prose = []string{marked(strings.Join(strings.Fields(line), " "))}, true
 		case apart && own.IsHead:
 			for _, c := range own.Heads {
