@@ -55,6 +55,9 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 		n++
 		row := Row{Line: n}
 		trimmed := strings.TrimSpace(line)
+		if behind, dot := strings.CutPrefix(trimmed, "• "); dot {
+			trimmed = "- " + behind // typed, or pasted, among the others
+		}
 		if strings.HasPrefix(trimmed, "```") || strings.HasPrefix(trimmed, "~~~") {
 			before = false
 			if open = !open; open {
