@@ -181,6 +181,7 @@ func headless(h shape.Headings, t *table.Table, all []Found) (taken pieces.Taken
 		}
 		taken.Colourless = taken.Colourless && !b.Has(name.FieldColour, name.FieldGauge)
 		taken.OneEnd = taken.OneEnd && !b.Has(name.FieldTo)
+		taken.Under = taken.Under || b.Has(name.FieldFrom) && !b.Has(name.FieldPin) && slices.ContainsFunc(f.Block.Titles, namesPlug)
 		for _, r := range b.Rows {
 			of[r.Line] = true
 			if pieces.IsBareSize(b.Cell(r.Cells, name.FieldNote)) {
@@ -199,6 +200,12 @@ func headless(h shape.Headings, t *table.Table, all []Found) (taken pieces.Taken
 	return taken
 }
 
+// namesPlug reports whether a text above a table names a connector.
+func namesPlug(r table.Row) bool {
+	_, text := r.Filled()
+	return name.SaysConnector(text)
+}
+
 // unread are the rows of a sheet that no table of wires takes in: those of no table, and those of the others without headings that are
 // known, or every row where there is no table of wires; none where a person has said something.
 func unread(h shape.Headings, t *table.Table, all []Found, over []table.Row) []table.Row {
@@ -213,7 +220,7 @@ func unread(h shape.Headings, t *table.Table, all []Found, over []table.Row) []t
 		case known:
 		case !f.Wires():
 			rows = append(rows, f.All...)
-		case len(f.Block.Head) > 0:
+		default:
 			rows = append(rows, f.Block.Titles...)
 		}
 	}

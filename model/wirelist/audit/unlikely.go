@@ -55,6 +55,7 @@ var inDoubt = []struct {
 	{"a name that begins with a colour and a size", "kept as the name of the wire; give the wire what it has of them", nameIsValue},
 	{"a cable whose text ends with a colour", "kept as a name; look whether the wire has that colour", cableHasColour},
 	{"a cavity called as its connector is", "taken for its cavity; say two ends with a comma if they are two", cavityIsSibling},
+	{"a cavity that reads as none", "kept; look whether a cell of its row is in another column", cavityOfWords},
 	{"a name that reads as an end", "kept as the name of the wire; look whether the wire starts there", nameIsEnd},
 }
 

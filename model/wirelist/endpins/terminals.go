@@ -14,23 +14,34 @@ func hasTerminal(device []string, pin string) bool {
 	}
 	last := device[len(device)-1]
 	for _, of := range terminals {
-		if slices.ContainsFunc(of.devices, func(w string) bool { return strings.HasSuffix(last, w) }) && slices.Contains(of.marks, pin) {
+		if slices.Contains(of.marks, pin) && slices.ContainsFunc(of.devices, func(w string) bool { return isWord(last, w) }) &&
+			(of.kinds == nil || slices.ContainsFunc(device, func(s string) bool {
+				return slices.ContainsFunc(of.kinds, func(k string) bool { return strings.HasPrefix(s, k) })
+			})) {
 			return true
 		}
 	}
 	return false
 }
 
-// terminals are the marks by the last word of the device, folded.
-var terminals = []struct{ devices, marks []string }{
-	{[]string{"switch", "schalter", "lock", "schloss", "stalk", "hebel", "contacteur", "interruptor", "interruttore"},
+// isWord reports whether a word is another one, or ends in it where that is long enough to be no part of a third: "block" is no lock.
+func isWord(w, of string) bool {
+	const least = 6 // letters (no source)
+	return w == of || len(of) >= least && strings.HasSuffix(w, of)
+}
+
+// terminals are the marks by the last word of the device, folded; kinds are the first letters of a word that the device has besides, for a
+// machine has its fifteenth limit switch.
+var terminals = []struct{ devices, kinds, marks []string }{
+	{[]string{"switch", "schalter", "schloss", "lock", "stalk", "contacteur", "interruptor", "interruttore"},
+		[]string{"ign", "key", "light", "head", "wip", "zund", "licht", "wisch", "blink", "contact", "encendido", "accensione", "luci"},
 		[]string{"15", "15a", "30", "30a", "31", "31b", "49", "49a", "50", "53", "53a", "53b", "54", "56", "56a", "56b", "58", "71"}},
-	{[]string{"alternator", "generator", "lichtmaschine", "dynamo", "regulator", "regler", "alternateur", "alternador", "alternatore"},
+	{[]string{"alternator", "generator", "lichtmaschine", "dynamo", "regulator", "regler", "alternateur", "alternador", "alternatore"}, nil,
 		[]string{"b+", "d+", "d-", "df", "b-", "61"}},
-	{[]string{"starter", "anlasser", "solenoid", "demarreur", "magnetschalter"}, []string{"30", "50", "50b"}},
-	{[]string{"flasher", "blinkgeber", "indicator unit"}, []string{"31", "49", "49a"}},
-	{[]string{"wiper", "wipers", "wiper motor", "wischer", "wischermotor"}, []string{"31", "31b", "53", "53a", "53b", "53e"}},
-	{[]string{"headlight", "headlamp", "scheinwerfer"}, []string{"31", "56a", "56b", "58"}},
+	{[]string{"starter", "anlasser", "solenoid", "demarreur", "magnetschalter"}, nil, []string{"30", "50", "50b"}},
+	{[]string{"flasher", "blinkgeber"}, nil, []string{"31", "49", "49a"}},
+	{[]string{"wiper", "wipers", "wischer", "wischermotor"}, nil, []string{"31", "31b", "53", "53a", "53b", "53e"}},
+	{[]string{"headlight", "headlamp", "scheinwerfer"}, nil, []string{"31", "56a", "56b", "58"}},
 }
 
 // isContact reports whether a number is one that the terminals of relays have.

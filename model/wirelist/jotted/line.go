@@ -72,7 +72,7 @@ func readLine(r table.Row, lang string) (l line, ok bool) {
 		texts = append(texts, l.take(behind)...)
 	}
 	texts, asides := withoutAsides(texts)
-	if l.to = withPole(l.to); len(texts) > 0 {
+	if l.to = point.WithPole(l.to); len(texts) > 0 {
 		l.signal, texts = texts[0], texts[1:]
 	}
 	l.note = strings.Join(append(texts, asides...), "; ")
@@ -112,16 +112,6 @@ func pinOf(text string) (pin, rest string) {
 		return "", text
 	}
 	return pin, strings.Join(w[1:], " ")
-}
-
-// withPole writes a colon before the pole of a device, "PSU +".
-func withPole(end string) string {
-	for _, pole := range []string{" +", " -", " −"} {
-		if of, ok := strings.CutSuffix(end, pole); ok && of != "" {
-			return of + ":" + strings.ReplaceAll(pole[1:], "−", "-")
-		}
-	}
-	return end
 }
 
 // isShort reports whether a text that stands alone behind a terminal can be the name of its wire: "and TB1-5 linked" is a sentence.
@@ -237,7 +227,7 @@ func (l *line) value(text string) bool {
 	text = strings.Trim(text, ",;()[]")
 	if strings.ContainsAny(text, "/") && l.colour == "" && l.size == "" { // "red/16awg"
 		at := strings.LastIndexByte(text, '/')
-		if isSize(text[at+1:]) && l.isColour(text[:at]) {
+		if point.IsSize(text[at+1:]) && l.isColour(text[:at]) {
 			l.colour, l.size = text[:at], text[at+1:]
 			return true
 		}
@@ -245,7 +235,7 @@ func (l *line) value(text string) bool {
 	switch {
 	case l.colour == "" && l.isColour(text) && len(text) > 1:
 		l.colour = text
-	case l.size == "" && isSize(text):
+	case l.size == "" && point.IsSize(text):
 		l.size = text
 	default:
 		return false
@@ -257,10 +247,4 @@ func (l *line) value(text string) bool {
 func (l *line) isColour(text string) bool {
 	_, ok := value.ParseColour(text, l.lang)
 	return ok && strings.Trim(text, "0123456789") != ""
-}
-
-// isSize reports whether a text is a size of wire with its unit, or a section with its decimals.
-func isSize(text string) bool {
-	g, ok := value.ParseGauge(text, value.BareAWG, value.MarkUnknown)
-	return ok && g.Size != "" && !g.IsCable() && (strings.Trim(text, "0123456789.,") != "" || value.IsSection(text)) && !name.IsCavity(text)
 }

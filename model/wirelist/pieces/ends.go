@@ -35,6 +35,19 @@ func pinned(w []string) (end string, rest []string) {
 // isCavity reports whether a word can be a cavity, or a pole.
 func isCavity(w string) bool { return name.IsCavity(w) || w == "+" || w == "-" }
 
+// isLetterOfColour reports whether a letter alone stands before a colour in words, "L black/white 1 mm²": it is a cavity, no short form.
+func isLetterOfColour(pin, rest string) bool {
+	first, _ := firstWord(rest)
+	_, ok := value.ParseColour(first, "")
+	return ok && len(first) > 2 && len(pin) == 1 && strings.ToUpper(pin) == pin && !value.IsDigit(pin[0]) &&
+		!slices.Contains(strings.Fields(rest), "wire") // "A black wire"
+}
+
+// isPole reports whether a word is the mark of a pole as devices have it, "B+", "D-".
+func isPole(w string) bool {
+	return len(w) == 2 && w[0] >= 'A' && w[0] <= 'Z' && (w[1] == '+' || w[1] == '-')
+}
+
 // pinFront is the cavity that a line begins with, with a sign or a word beside it that says so, "1:", "B -", "12)", "pin 3 -", and the
 // rest of the line; "" where it begins with none.
 func pinFront(text string) (pin, rest string) {
@@ -47,11 +60,11 @@ func pinFront(text string) (pin, rest string) {
 		}
 		return pin, strings.TrimLeft(rest, "-–—: ")
 	}
-	if pin = strings.TrimRight(front, ":.)"); !name.IsCavity(pin) {
+	if pin = strings.TrimRight(front, ":.)"); !name.IsCavity(pin) && !isPole(pin) {
 		return "", text
 	}
 	gap := strings.TrimSuffix(text, rest)[len(front):]
-	signed := pin != front || strings.Contains(gap, "\t") || len(gap) > 1
+	signed := pin != front || strings.Contains(gap, "\t") || len(gap) > 1 || isPole(pin) || isLetterOfColour(pin, rest)
 	for _, mark := range []string{"- ", "– ", "— ", ": ", "= "} {
 		signed = signed || strings.HasPrefix(rest, mark)
 	}
@@ -114,16 +127,6 @@ func freeEnd(w []string) (end string, rest []string) {
 		}
 	}
 	return "", nil
-}
-
-// withPole writes a colon before the pole of a device, "PSU +".
-func withPole(end string) string {
-	for _, pole := range []string{" +", " -", " −"} {
-		if of, ok := strings.CutSuffix(end, pole); ok && of != "" {
-			return of + ":" + strings.ReplaceAll(pole[1:], "−", "-")
-		}
-	}
-	return end
 }
 
 // isOrder reports whether some words begin with a verb that a step of a job begins with, "Run a red 1 mm² wire".

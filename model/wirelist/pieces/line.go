@@ -6,6 +6,7 @@ import (
 
 	"contralay/model/wirelist/huekey"
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/point"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/words"
 )
@@ -21,7 +22,7 @@ type line struct {
 	notes                []string
 	asides               []string // what stands in brackets and is no value
 	pins                 int      // how many ends name a cavity with a word for it, or with a colon
-	order                bool     // it is a sentence that orders a wire to be laid
+	order                bool     // words of it that name nothing were left out: the whole of it is to be kept
 	onlyTo               bool     // it says where the wire goes, and a heading above from where
 	more                 []*line  // further wires that the same line tells
 }
@@ -88,6 +89,9 @@ const mostText = 5
 // mostSentence is how many words stand behind an end, those that name nothing among them (no source).
 const mostSentence = 6
 
+// mostFree is how many words say that a cavity has no wire, "nothing in it" (no source).
+const mostFree = 3
+
 // mostRemark is how many words a remark behind both ends has (no source).
 const mostRemark = 12
 
@@ -102,7 +106,7 @@ func (r reader) line(text string) (*line, bool) {
 		l, ok := r.behind(&line{id: id}, rest)
 		return l, ok && len(l.ends) > 0
 	}
-	if dashes := strings.Trim(rest, "-–—. \t"); dashes == "" {
+	if rest != "" && strings.Trim(rest, "-–—. \t") == "" {
 		return &line{pin: pin, signal: "-"}, true
 	}
 	if l, ok := r.behind(&line{pin: pin}, rest); ok {
@@ -129,7 +133,10 @@ func (r reader) behind(l *line, text string) (*line, bool) {
 	}
 	values := l.colour != "" || l.size != "" || l.bare != ""
 	if l.pin != "" {
-		return l, values || l.free() || len(l.ends) == 1 || l.signal != ""
+		if !values && l.free() && len(strings.Fields(l.signal)) > mostFree {
+			return l, false // "pins 3 and 4 are free"
+		}
+		return l, values || len(l.ends) == 1 || l.signal != ""
 	}
 	if l.onlyTo && len(l.ends) == 1 {
 		return l, values
@@ -152,7 +159,9 @@ func (l *line) piece(r reader, p piece, i int, all []piece) bool {
 		if len(rest) > mostSentence {
 			return false
 		}
-		rest = l.takeValues(r, l.withoutRemarks(withoutFiller(rest)))
+		bare := withoutFiller(rest)
+		l.order = l.order || len(bare) < len(rest)
+		rest = l.takeValues(r, l.withoutRemarks(bare))
 	} else {
 		if isOrder(w) {
 			w, l.order = withoutFiller(w), true
@@ -188,7 +197,7 @@ func (l *line) keep(end string, rest []string, to bool) (ok bool) {
 		if slices.ContainsFunc(strings.Fields(end), isVerb) || len(l.ends) == 2 || l.pin != "" && len(l.ends) == 1 {
 			return false
 		}
-		l.ends = append(l.ends, withPole(end))
+		l.ends = append(l.ends, point.WithPole(end))
 		l.onlyTo = to && len(l.ends) == 1 && l.pin == ""
 	}
 	if end == "" && len(l.ends) == 2 && len(rest) > mostText && len(rest) <= mostRemark {
@@ -295,7 +304,7 @@ func (l *line) aside(r reader, text string) {
 	}
 }
 
-// withoutArticle takes the word "the" off the front of some words.
+// withoutArticle takes an article off the front of some words.
 func withoutArticle(w []string) []string {
 	if len(w) > 1 && words.IsArticle(strings.ToLower(w[0])) && len(w[0]) > 1 {
 		return w[1:]

@@ -23,12 +23,13 @@ type Taken struct {
 	Colourless bool // no colour is read in them
 	Numbered   bool // most have a number alone in their note, which may be a size
 	OneEnd     bool // no far end is read in them
+	Under      bool // the text above them names a connector, and the cavity that each begins with is read as none
 	Odd        bool // an end is read in them that is none: it has a colour in it, or a sign that names no end
 }
 
-// Rows makes rows of a table of the lines of a table that tell a wire each. free are its rows that nothing reads: they are taken where
-// three of four tell a wire, and three do. Those that are read otherwise are taken where each of them is understood, and more is
-// understood so than was. ok is false, and the rows are as they were, where neither holds.
+// Rows makes rows of a table of the lines of a table that tell a wire each. Those that are read otherwise are taken with the free ones,
+// which nothing reads, where each of them is understood, and more is understood so than was. Else the free ones are taken alone, where
+// three of four tell a wire, and three do. ok is false, and the rows are as they were, where neither holds.
 func Rows(h shape.Headings, t *table.Table, free []table.Row, taken Taken) (rows []table.Row, ok bool) {
 	if n := len(free) + len(taken.Rows); h.HeadLine() > 0 || h.Numbered() || n == 0 || n > mostLines {
 		return t.Rows, false // a person has said where its columns are
@@ -36,6 +37,13 @@ func Rows(h shape.Headings, t *table.Table, free []table.Row, taken Taken) (rows
 	most := mostCells
 	if f := strings.ToLower(t.File); strings.HasSuffix(f, ".txt") || strings.HasSuffix(f, ".md") {
 		most = mostGaps
+	}
+	if len(taken.Rows) > 0 && (len(free) > 0 || taken.Odd || taken.Under || taken.Colourless || taken.OneEnd || taken.Numbered) {
+		all := slices.Concat(taken.Rows, free)
+		slices.SortStableFunc(all, func(a, b table.Row) int { return cmp.Compare(a.Line, b.Line) })
+		if of := read(h, all, most); of.explainMore(taken) {
+			return of.settled(t), true
+		}
 	}
 	of := read(h, free, most)
 	if of.told >= least && 4*of.told >= 3*(of.told+of.failed) {
@@ -45,15 +53,6 @@ func Rows(h shape.Headings, t *table.Table, free []table.Row, taken Taken) (rows
 		if of = linesOf(h, free, most, reader{counted: true}); of.countCavities(t) {
 			return of.settled(t), true
 		}
-		return t.Rows, false
-	}
-	if len(free) == 0 && !taken.Odd && !taken.Colourless && !taken.OneEnd && !taken.Numbered {
-		return t.Rows, false
-	}
-	all := slices.Concat(taken.Rows, free)
-	slices.SortStableFunc(all, func(a, b table.Row) int { return cmp.Compare(a.Line, b.Line) })
-	if of = read(h, all, most); of.explainMore(taken) {
-		return of.settled(t), true
 	}
 	return t.Rows, false
 }
@@ -75,7 +74,7 @@ func (all lines) explainMore(taken Taken) bool {
 		return false
 	}
 	if all.pins == n {
-		return taken.Odd || taken.OneEnd && all.far >= leastFar ||
+		return taken.Odd || all.told == n && (taken.Under || len(all.of) > len(taken.Rows)) || taken.OneEnd && all.far >= leastFar ||
 			taken.Colourless && 4*(all.coloured+all.free) >= 3*n && all.coloured >= least
 	}
 	if all.both < n-all.free {

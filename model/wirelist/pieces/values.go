@@ -4,7 +4,7 @@ import (
 	"strings"
 	"unicode"
 
-	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/point"
 	"contralay/model/wirelist/value"
 )
 
@@ -16,17 +16,17 @@ func (l *line) takeValues(r reader, w []string) []string {
 	for again := true; again && len(w) > 0; {
 		again = false
 		for n := min(mostWords, len(w)) - 1; n > 0 && l.bare == "" && IsBareSize(w[len(w)-1]) && !again; n-- { // "light blue 20"
-			if at := len(w) - 1 - n; l.colour == "" && l.value(r, strings.Join(w[at:len(w)-1], " "), false) {
+			if at := len(w) - 1 - n; l.colour == "" && l.value(r, strings.Join(w[at:len(w)-1], " "), at) {
 				l.bare, w, again = w[len(w)-1], w[:at], true
 			}
 		}
 		for n := min(mostWords, len(w)); n > 0 && !again; n-- {
-			if l.value(r, strings.Join(w[:n], " "), n == len(w)) {
+			if l.value(r, strings.Join(w[:n], " "), len(w)-n) {
 				w, again = w[n:], true
 			}
 		}
 		for n := min(mostWords, len(w)); n > 0 && !again; n-- {
-			if l.value(r, strings.Join(w[len(w)-n:], " "), n == len(w)) {
+			if l.value(r, strings.Join(w[len(w)-n:], " "), len(w)-n) {
 				w, again = w[:len(w)-n], true
 			}
 		}
@@ -37,11 +37,13 @@ func (l *line) takeValues(r reader, w []string) []string {
 	return w
 }
 
-// value keeps a text that is a colour or a size; whole says that it is all of its piece.
-func (l *line) value(r reader, text string, whole bool) bool {
+// value keeps a text that is a colour or a size; left is how many words of its piece are no part of it: two small letters among several
+// words are one of them, "3 og 4 er ledige".
+func (l *line) value(r reader, text string, left int) bool {
 	text = strings.Trim(text, ",;.")
+	small := len(text) < 3 && strings.ToLower(text) == text && left > 1
 	switch {
-	case l.colour == "" && (len(text) > 1 || whole && r.key[strings.ToLower(text)] != "") && r.isColour(text):
+	case l.colour == "" && !small && (len(text) > 1 || left == 0 && r.key[strings.ToLower(text)] != "") && r.isColour(text):
 		l.colour = text
 	case l.size == "" && isSize(text):
 		l.size = text
@@ -60,7 +62,7 @@ func (r reader) isColour(text string) bool {
 	return ok
 }
 
-// isSize reports whether a text is a size of wire with its unit, or a section with its decimals.
+// isSize reports whether a text is a size of wire, also with "mm" for mm² or "g" for gauge.
 func isSize(text string) bool {
 	if !strings.ContainsAny(text, "0123456789") || text[0] == '+' || text[0] == '-' {
 		return false // "+12 V"
@@ -71,8 +73,7 @@ func isSize(text string) bool {
 	if awg, is := strings.CutSuffix(strings.ToLower(text), "g"); is && IsBareSize(awg) {
 		return true // "20g"
 	}
-	g, ok := value.ParseGauge(text, value.BareAWG, value.MarkUnknown)
-	return ok && g.Size != "" && !g.IsCable() && (strings.Trim(text, "0123456789.,") != "" || value.IsSection(text)) && !name.IsCavity(text)
+	return point.IsSize(text)
 }
 
 // IsBareSize reports whether a number alone can be a gauge: an even one from 8 to 28.

@@ -2,17 +2,20 @@ package prose
 
 import "strings"
 
-// TellsCavity reports whether a line begins with a pole or the short name of a cavity and a colon, and has a size with its unit behind it:
-// whatever it says, it describes nothing that stands below.
+// TellsCavity reports whether a line begins with a pole or the short name of a cavity, and has a size with its unit behind it: whatever it
+// says, it describes nothing that stands below.
 //
 //   - : red 2,5 mm², a bit stiff
 //     A1: red 16 AWG, somewhere behind the dash
+//     B+  red 6 mm² to the starter
 func TellsCavity(text string) bool {
 	const longest = 3 // bytes of the name of a cavity (no source)
-	mark, rest, ok := strings.Cut(text, ":")
-	mark = strings.TrimSpace(mark)
-	if !ok || mark == "" || len(mark) > longest || !strings.HasPrefix(rest, " ") ||
-		mark != "+" && mark != "-" && !strings.ContainsAny(mark, "0123456789") {
+	at := strings.IndexAny(text, " \t")
+	if at < 1 {
+		return false
+	}
+	mark, rest := strings.TrimRight(text[:at], ":.)"), text[at:]
+	if mark == "" || len(mark) > longest || !strings.ContainsAny(mark, "+-0123456789") {
 		return false
 	}
 	low := strings.ToLower(rest)
