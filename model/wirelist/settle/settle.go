@@ -56,6 +56,7 @@ func (l *Look) settle() {
 		}
 	}
 	isPin := func(w string) bool { return l.Heads.Words[w].Field == name.FieldPin }
+	outputs.OfUnit(l.Cols, l.Prof, l.Src.Rows, isPin)
 	thingpins.Settle(l.Cols, l.Prof, isPin)
 	thingpins.OwnPins(l.Cols, l.Prof, isPin)
 	thingpins.Plugs(l.Cols, l.Prof, l.Src.Rows)
