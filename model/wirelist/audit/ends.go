@@ -170,6 +170,9 @@ func (a *auditor) columnOf(t *Table, r table.Row, e draft.End) int {
 			return i
 		}
 	}
+	if e.Term.Titled {
+		return -1 // its name stands above the table: a number of it in a remark is none of its own
+	}
 	of := a.wordsOf(e.Term)
 	best, at := 0, -1
 	for i, c := range r.Cells {

@@ -53,8 +53,12 @@ func partSpaced(im *draft.Importer) {
 	for k, key := range order {
 		c := cols[key]
 		c.withoutDevices()
-		if all := len(c.ends) + c.whole; len(c.ends) < 2 || 5*len(c.ends) < 3*all || 5*c.pinned > all {
+		all := len(c.ends) + c.whole
+		if len(c.ends) < 2 || 5*c.pinned > all {
 			continue
+		}
+		if 5*len(c.ends) < 3*all { // what names places else tells nothing of "ECU B11" beside "ECU B12"
+			c.ends = slices.DeleteFunc(c.ends, func(e spacedEnd) bool { return !isUnitWithRows(e.of, places[e.of]) })
 		}
 		of := map[string]int{}
 		for i := range c.ends {
@@ -164,7 +168,7 @@ func cutSpaced(text string) (of, pin string) {
 		return "", "" // the second of several
 	}
 	switch words[len(words)-1] {
-	case "fuse", "fuses", "breaker", "sicherung", "fusible", "fusibile", "zekering", "sulake", "bezpiecznik", "sakring", "sikring",
+	case "ch", "fuse", "fuses", "breaker", "sicherung", "fusible", "fusibile", "zekering", "sulake", "bezpiecznik", "sakring", "sikring",
 		"pojistka", "cylinder", "zylinder", "cyl", "bank", "channel", "phase", "wheel", "gear",
 		"no", "nr", "n", "num", "number", "type", "model", "size", "rev", "version", "v":
 		return "", ""
@@ -229,6 +233,20 @@ func weightOf(device string, places map[string]bool) int {
 		return 1
 	}
 	return 0
+}
+
+// isUnitWithRows reports whether a control unit has several cavities of a letter and a number behind it, and no others.
+func isUnitWithRows(device string, places map[string]bool) bool {
+	words := name.Words(device)
+	if len(places) < 2 || !isUnitWord(words[len(words)-1]) {
+		return false
+	}
+	for p := range places {
+		if len(p) < 2 || p[0] < 'A' || p[0] > 'Z' || strings.Trim(p[1:], "0123456789") != "" {
+			return false
+		}
+	}
+	return true
 }
 
 // isUnitWord reports whether a word is of a box that has many cavities and is alone of its kind.
