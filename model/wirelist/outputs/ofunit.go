@@ -41,7 +41,8 @@ func OfUnit(cols []shape.Column, prof []column.Profile, rows []table.Row, isPin 
 		return
 	}
 	p, q := &prof[out], &prof[pin]
-	if cols[out].Of != "" || !q.All(q.Cavities) || !q.Unique() || q.Filled < p.Filled || p.Filled < 2 || !p.Unique() || !areOutputs(rows, out) {
+	if cols[out].Of != "" || !q.All(q.Cavities) || !q.Unique() || q.Filled < p.Filled || p.Filled < 2 || !p.Unique() ||
+		!areOutputs(rows, out) {
 		return
 	}
 	cols[out].Field, cols[out].Alias = name.FieldKeep, true
