@@ -258,7 +258,7 @@ func (l *Look) settleOne(i int, c *shape.Column) {
 		case l.another(i, name.FieldWire) && !l.another(i, name.FieldSignal) && !c.Given && 2*max(p.Numbers, p.Cavities) < p.Filled &&
 			shape.IsCircuit(c.Head):
 			c.Field = name.FieldSignal // what they do; another column numbers them
-		case (p.Most(p.Words) || shape.IsCircuit(c.Head) && 2*p.Words >= p.Filled && p.Ids == 0) && p.Most(p.Long) &&
+		case (p.Most(p.Words) || shape.IsCircuit(c.Head) && p.Ids+p.Numbers+p.Currents == 0) && p.Most(p.Long) &&
 			2*p.States < p.Filled && !l.another(i, name.FieldSignal):
 			c.Field = name.FieldSignal // names of circuits
 		}

@@ -20,7 +20,10 @@ func (h Headings) Columns(head []table.Row, wide int) (cols []Column, lang strin
 		h.sidesByWord(cols)
 		fuseFeeds(cols)
 	default:
-		first, _, _ := h.header(head[0])
+		first, _, known := h.header(head[0])
+		if !known {
+			first, _, _ = h.meanings(head[0])
+		}
 		_, lang, _ = h.meanings(head[1])
 		cols = h.under(first, head[1])
 		h.ofEnds(cols, head)

@@ -80,7 +80,7 @@ func isFarSide(w string) bool {
 // beside "Strumento".
 func (h Headings) IsPinOf(head, devices string) bool {
 	w := name.Words(table.Fold(head))
-	return len(w) == 2 && h.Words[w[0]].Field == name.FieldPin && h.Words[w[1]].Field == "" && IsShortOf(w[1], devices)
+	return len(w) == 2 && h.Words[w[0]].Field == name.FieldPin && h.Words[w[1]].Field == "" && words.Shortens(w[1], devices)
 }
 
 // headsPins reports whether a heading is some words and a word for cavities behind them, "Dash pin".

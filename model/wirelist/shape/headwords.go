@@ -85,7 +85,7 @@ func (h Headings) mean(cell string, c *Column) (name.Meaning, bool) {
 		unitOf([]string{map[name.Field]string{name.FieldGauge: "querschnitt"}[m.Field]}, c)
 		return m, true
 	}
-	if parted := partWords(cell); parted != cell {
+	if parted := words.Parted(cell); parted != cell {
 		return h.mean(parted, c)
 	}
 	return h.lastWords(bare)
@@ -148,6 +148,10 @@ func (h Headings) lastWords(all []string) (name.Meaning, bool) {
 		}
 		switch m.Field {
 		case name.FieldColour, name.FieldGauge, name.FieldLength, name.FieldCurrent, name.FieldNote, name.FieldStripe:
+		case name.FieldSignal:
+			if all[from-1] != "side" {
+				continue
+			}
 		case name.FieldFrom, name.FieldTo:
 			if len(all) == 2 && !m.Weak { // "Positive from"
 				return m, true
@@ -156,7 +160,10 @@ func (h Headings) lastWords(all []string) (name.Meaning, bool) {
 		default:
 			continue
 		}
-		for _, w := range all[:from] {
+		for i, w := range all[:from] {
+			if i+1 < from && all[i+1] == "side" {
+				continue // "loom side colour"
+			}
 			if _, colour := value.ParseColour(w, ""); strings.ContainsAny(w, "0123456789") || colour && len(w) > 2 {
 				return name.Meaning{}, false // "14 AWG" and "blue w/ red stripe" are values
 			}
@@ -176,18 +183,6 @@ func (h Headings) lastWords(all []string) (name.Meaning, bool) {
 		return m, true
 	}
 	return name.Meaning{}, false
-}
-
-// partWords parts words that are written as one, "WireColor".
-func partWords(head string) string {
-	var b strings.Builder
-	for i, r := range head {
-		if i > 0 && r >= 'A' && r <= 'Z' && head[i-1] >= 'a' && head[i-1] <= 'z' {
-			b.WriteByte(' ')
-		}
-		b.WriteRune(r)
-	}
-	return b.String()
 }
 
 // sizeAndColour reports whether a heading names both, "Colour/Size", "Wire gauge & color".

@@ -39,7 +39,7 @@ func (h Headings) devicePins(cols []Column) bool {
 	switch {
 	case len(of) == 0 || other && len(of) > 1 || len(plain) > 1:
 		return false
-	case len(plain) == 1 && len(of) == 1 && isOtherName(cols[plain[0]].Head) && !cols[plain[0]].Given:
+	case len(plain) == 1 && len(of) == 1 && words.IsPortName(cols[plain[0]].Head) && !cols[plain[0]].Given:
 		// What the board's maker calls the cavity, beside its number: "GPIO" beside "Board pin".
 		cols[plain[0]].Field = name.FieldKeep
 		h.ofDevice(&cols[of[0]], name.FieldPin)
@@ -51,7 +51,7 @@ func (h Headings) devicePins(cols []Column) bool {
 		}
 		return true
 	case len(plain) == 0 && len(of) == 2 && connector > of[0] && of[1] == connector+1 && cols[connector].Field == name.FieldConnector &&
-		IsShortOf(cols[of[1]].Head, cols[connector].Head): // "ECU pin | Label | Device | Dev pin"
+		words.Shortens(cols[of[1]].Head, cols[connector].Head): // "ECU pin | Label | Device | Dev pin"
 		h.ofDevice(&cols[of[0]], name.FieldPin)
 		cols[connector].Field, cols[of[1]].Field = name.FieldTo, name.FieldToPin
 		return true
@@ -78,23 +78,6 @@ func endsWith(head string) string {
 	return ""
 }
 
-// IsShortOf reports whether the heading of some cavities begins with that of a column of devices, or with three letters of it or
-// more: "Dev pin" beside "Device".
-func IsShortOf(pins, devices string) bool {
-	first, _, _ := strings.Cut(table.Fold(pins), " ")
-	first = strings.TrimRight(first, ".")
-	return len(first) > 2 && strings.HasPrefix(table.Fold(devices), first)
-}
-
-// isOtherName reports whether a heading is of names that a processor gives its cavities.
-func isOtherName(head string) bool {
-	switch strings.Join(name.Words(table.Fold(head)), " ") {
-	case "gpio", "gpio no", "io", "port", "channel":
-		return true
-	}
-	return false
-}
-
 // ofDevice makes a column the cavities of the device that its heading names.
 func (h Headings) ofDevice(c *Column, f name.Field) {
 	c.Field, c.Of = f, c.Head
@@ -109,13 +92,23 @@ func (h Headings) ofDevice(c *Column, f name.Field) {
 	}
 }
 
+// endsInValue reports whether the last word of a heading is one for what a wire is or does, "Loom side colour".
+func (h Headings) endsInValue(head string) bool {
+	switch h.Words[endsWith(head)].Field {
+	case name.FieldColour, name.FieldGauge, name.FieldSignal, name.FieldLength, name.FieldCurrent, name.FieldNote, name.FieldSpec:
+		return true
+	}
+	return false
+}
+
 // devicesBeside finds the column that names the device of a column of its cavities, "Sensor" beside "Sensor pin"; right before them it
 // may be called a side of the thing, "Rig side" before "Rig pin".
 func (h Headings) devicesBeside(cols []Column) {
 	for i, pin := range cols {
 		for k := range cols {
 			c := &cols[k]
-			beside := c.Field == name.FieldKeep && (k == i-1 && words.HeadsSide(c.Head, pin.Of) || IsShortOf(pin.Of, c.Head))
+			beside := c.Field == name.FieldKeep && (k == i-1 && words.HeadsSide(c.Head, pin.Of) ||
+				words.Shortens(pin.Of, c.Head) && !h.endsInValue(c.Head))
 			if pin.Of == "" || c.Given || c.Field == pin.Field || table.Fold(c.Head) != table.Fold(pin.Of) && !beside {
 				continue
 			}

@@ -32,6 +32,9 @@ func Parts(group, below table.Row, known map[string]name.Meaning) []Part {
 		return nil // most rows
 	}
 	first, second := ends(group, known)
+	if first < 0 {
+		first, second = named(group, below, known)
+	}
 	if first < 0 || !couldHead(below, known) {
 		return nil
 	}

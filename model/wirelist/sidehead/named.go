@@ -1,0 +1,75 @@
+package sidehead
+
+import (
+	"slices"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/table"
+)
+
+// named finds the two cells of the first row that name the ends by what they are, "ECU" and "Sensor", where no word says that they are
+// ends: below each stand the same headings, a connector and its cavity among them, and nothing of the first row stands over the rest of
+// either. −1 where there are no two such, or more.
+//
+//	Signal | ECU             | Sensor          | Colour
+//	       | Connector | Pin | Connector | Pin |
+func named(group, below table.Row, known map[string]name.Meaning) (first, second int) {
+	first, second = -1, -1
+	group.Cells = once(group.Cells)
+	for i, c := range group.Cells {
+		if c == "" || i >= len(below.Cells) || below.Cells[i] == "" {
+			continue
+		}
+		n := length(group, below, i)
+		place, cavity := false, false
+		for k := i; k < i+n; k++ {
+			switch field(table.Fold(below.Cells[k]), known) {
+			case name.FieldConnector:
+				place = true
+			case name.FieldPin:
+				cavity = true
+			}
+		}
+		switch {
+		case !place || !cavity:
+		case first < 0:
+			first = i
+		case second >= 0:
+			return -1, -1
+		default:
+			second = i
+		}
+	}
+	if second < 0 || table.Fold(group.Cells[first]) == table.Fold(group.Cells[second]) {
+		return -1, -1
+	}
+	n := length(group, below, first)
+	if length(group, below, second) < n {
+		n = length(group, below, second)
+	}
+	for k := range n {
+		if table.Fold(below.Cells[first+k]) != table.Fold(below.Cells[second+k]) {
+			return -1, -1
+		}
+	}
+	return first, second
+}
+
+// length is how many headings stand below a cell of the first row, up to the next one.
+func length(group, below table.Row, at int) (n int) {
+	for at+n < len(below.Cells) && below.Cells[at+n] != "" && (n == 0 || at+n >= len(group.Cells) || group.Cells[at+n] == "") {
+		n++
+	}
+	return n
+}
+
+// once is the cells of a row, a text that comes again in the next column left out: cells that were joined are often saved so.
+func once(cells []string) []string {
+	all := slices.Clone(cells)
+	for i := len(all) - 1; i > 0; i-- {
+		if all[i] == all[i-1] {
+			all[i] = ""
+		}
+	}
+	return all
+}
