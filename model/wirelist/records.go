@@ -26,6 +26,7 @@ import (
 	"contralay/model/wirelist/squaremm"
 	"contralay/model/wirelist/stamped"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/twoheads"
 )
 
 // withRecords makes one row of a table of each block of rows that tells a wire; told are the other rows of it, by the first.
@@ -38,6 +39,7 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 		t.Rows = withOwnEnds(im, h, t)
 		t.Rows = midarrow.Rows(h, t)
 		t.Rows = withParts(im, h, t)
+		t.Rows = twoheads.Rows(h, t)
 		t.Rows = dotends.Rows(h, t)
 		t.Rows = splicecells.Rows(h, t)
 		t.Rows = farheads.Rows(h, t)
