@@ -109,7 +109,7 @@ var lists = []string{"commas", "abreast", "signs", "twoscripts", "columned", "co
 	"freeword", "doingword", "stripname", "titleline", "name", "huecodes", "nameaside", "placehead", "freesaid", "signoff",
 	"words", "printed", "endtext", "sentence", "sidehead", "rising", "shape", "endvalues", "squaremm", "tail", "cableonce",
 	"corecells", "pinhues", "column", "cablelines", "fuseways", "doubt", "cableheads", "pads", "arrow", "point", "runline",
-	"padlines", "alike", "lettered", "jotted", "penned", "stamped", "leaders", "noted", "record", "goeson", "manual", "ownends",
+	"padlines", "alike", "lettered", "jotted", "penned", "stamped", "leaders", "noted", "record", "goeson", "manual", "ownends", "atplaces",
 	"midarrow", "parthead", "twoheads", "dotends", "farheads", "splicecells", "outputs", "thingheads", "pieces", "grid", "twoside",
 	"titled",
 	"parted", "plugwires", "block", "bothends", "described", "thingpins", "settle", "toget", "reading", "draft", "saidonce", "likeabove",

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/atplaces"
 	"contralay/model/wirelist/audit"
 	"contralay/model/wirelist/dotends"
 	"contralay/model/wirelist/draft"
@@ -38,6 +39,7 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 		t.Rows = goeson.Rows(t)
 		t.Rows = withOwnEnds(im, h, t)
 		t.Rows = midarrow.Rows(h, t)
+		t.Rows = withPlaces(im, h, t)
 		t.Rows = withParts(im, h, t)
 		t.Rows = twoheads.Rows(h, t)
 		t.Rows = dotends.Rows(h, t)
@@ -109,6 +111,17 @@ func withAbove(im *draft.Importer, h shape.Headings, t *table.Table) []table.Row
 		case !of.Free:
 			im.Say(report.Note, "as above", at, of.What, "taken from the row above")
 		}
+	}
+	return rows
+}
+
+// withPlaces puts tables of two columns that are headed by places in columns for both ends, and says which places those are where no word
+// says that pins stand below them.
+func withPlaces(im *draft.Importer, h shape.Headings, t *table.Table) []table.Row {
+	rows, all := atplaces.Rows(h, t)
+	for _, f := range all {
+		im.Doubt("headings taken for the names of devices", table.Place{File: t.File, Sheet: t.Sheet, Row: f.Line}, f.Places,
+			"look whether they are, and their cells cavities", f.Rows)
 	}
 	return rows
 }
