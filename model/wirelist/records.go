@@ -10,6 +10,7 @@ import (
 	"contralay/model/wirelist/dotends"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/farheads"
+	"contralay/model/wirelist/gaprows"
 	"contralay/model/wirelist/goeson"
 	"contralay/model/wirelist/jotted"
 	"contralay/model/wirelist/leaders"
@@ -40,6 +41,7 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 		t.Rows = withOwnEnds(im, h, t)
 		t.Rows = midarrow.Rows(h, t)
 		t.Rows = withPlaces(im, h, t)
+		t.Rows = gaprows.Rows(h, t)
 		t.Rows = withParts(im, h, t)
 		t.Rows = twoheads.Rows(h, t)
 		t.Rows = dotends.Rows(h, t)

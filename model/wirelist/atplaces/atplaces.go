@@ -29,7 +29,7 @@ func Rows(h shape.Headings, t *table.Table) (rows []table.Row, unsaid []Found) {
 	}
 	for i := 0; i+leastRows < len(rows); i++ {
 		head, ok := pairOf(rows[i])
-		if !ok {
+		if !ok || i > 0 && !startsApart(rows[i-1], rows[i]) {
 			continue
 		}
 		near, far := placeOf(h, head[0]), placeOf(h, head[1])
@@ -51,6 +51,12 @@ func Rows(h shape.Headings, t *table.Table) (rows []table.Row, unsaid []Found) {
 		i += len(made) - 1
 	}
 	return rows, unsaid
+}
+
+// startsApart reports whether a row can be the first of a table: no row of two cells stands right above it.
+func startsApart(above, r table.Row) bool {
+	_, pair := pairOf(above)
+	return !pair || r.First || above.Line+1 < r.Line
 }
 
 // pairOf are the two cells of a row, or the two parts of a line that a gap parts.

@@ -172,7 +172,8 @@ func separator(text string) byte {
 			filled++
 		}
 	}
-	if columned.Bulleted(lines, best.sep) || best.sep == ',' && (columned.SpokenCommas(lines) || columned.OwnSigns(lines)) {
+	if columned.Bulleted(lines, best.sep) ||
+		best.sep == ',' && (columned.SpokenCommas(lines) || columned.OwnSigns(lines) || columned.Paired(lines)) {
 		return '\n'
 	}
 	if best.sep == ',' && columned.Numbered(lines, best.each > 1) > best.lines/2 {
