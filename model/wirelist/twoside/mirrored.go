@@ -34,6 +34,14 @@ func Rows(h shape.Headings, t *table.Table) []table.Row {
 			i = end - 1
 			continue
 		}
+		if made, n := unheaded(t, i); n > 0 {
+			if out == nil {
+				out = slices.Clone(t.Rows[:i])
+			}
+			out = append(out, made...)
+			i += n - 1
+			continue
+		}
 		halves := halvesOf(h, t, i)
 		if halves == nil {
 			if out != nil {
