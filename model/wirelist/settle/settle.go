@@ -13,6 +13,7 @@ import (
 	"contralay/model/wirelist/outputs"
 	"contralay/model/wirelist/pads"
 	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/sidehead"
 	"contralay/model/wirelist/splicecells"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/thingpins"
@@ -267,6 +268,10 @@ func (l *Look) settleOne(i int, c *shape.Column) {
 			c.Field, c.Against = name.FieldGauge, true // "red 22 AWG" below "Note"
 		}
 	case name.FieldSpec:
+		if p.Specs == 0 && i > 0 && l.Prof[i-1].Filled > 0 && sidehead.NumbersPart(c.Head, l.Cols[i-1].Head, l.Cols[i-1].Field) {
+			c.Field = name.FieldKeep
+			break
+		}
 		if w := name.Words(table.Fold(c.Head)); (len(w) == 1 && (w[0] == "type" || w[0] == "typ" || w[0] == "tipo")) && !p.Most(p.Specs) {
 			c.Field = name.FieldKeep
 			if p.Most(p.Sized) && !l.another(i, name.FieldGauge) {
