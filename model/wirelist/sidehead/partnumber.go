@@ -14,7 +14,8 @@ import (
 //	C1        | CN-4S    | 1   | socket, 16 | T-104 | A1
 func NumbersPart(head, before string, of name.Field) bool {
 	switch strings.Join(name.Words(table.Fold(head)), " ") {
-	case "part number", "part no", "p n", "p/n", "pn", "part", "part #", "teilenummer", "teile nr", "reference", "ref", "codice", "referencia":
+	case "part number", "part no", "p n", "p/n", "pn", "part", "part #", "teilenummer", "teile nr", "reference", "ref", "codice",
+		"referencia":
 		return of == name.FieldConnector || of == name.FieldFrom || of == name.FieldTo || IsFitting(table.Fold(before))
 	}
 	return false
