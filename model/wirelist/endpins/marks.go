@@ -11,7 +11,8 @@ func cutMark(text string) (of, mark string) {
 		return "", ""
 	}
 	of, mark = strings.TrimSpace(text[:at]), text[at+1:]
-	if len(mark) > most || mark == "L" || mark == "R" || mark != strings.ToUpper(mark) || strings.Trim(mark, "+-0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ") != "" {
+	const signs = "+-0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ"
+	if len(mark) > most || mark == "L" || mark == "R" || strings.Trim(mark, signs) != "" {
 		return "", ""
 	}
 	switch mark {
