@@ -16,8 +16,8 @@ import (
 //	          | black  | EXC-   | 2
 func CarriedThings(cols []shape.Column, prof []column.Profile, rows []table.Row) {
 	b := shape.Block{Cols: cols}
-	if len(cols) == 0 || cols[0].Field != name.FieldTo || cols[0].Carried || !b.Has(name.FieldPin) || b.Has(name.FieldToPin, name.FieldConnector) ||
-		!prof[0].Unique() || 2*prof[0].Filled > column.Data(rows) || prof[0].Ends > 0 {
+	if len(cols) == 0 || cols[0].Field != name.FieldTo || cols[0].Carried || !b.Has(name.FieldPin) ||
+		b.Has(name.FieldToPin, name.FieldConnector) || !prof[0].Unique() || 2*prof[0].Filled > column.Data(rows) || prof[0].Ends > 0 {
 		return
 	}
 	most := 0 // cells that the row above has which names the thing
