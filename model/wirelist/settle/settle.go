@@ -38,6 +38,7 @@ func (l *Look) settle() {
 	ends.joinedHeads()
 	ends.pinBehindTo()
 	ends.twoPinsOfASide()
+	bothends.SuffixedSides(l.Cols, l.Prof, l.Src.Rows)
 	bothends.NearDevice(l.Cols, l.Prof, l.Src.Rows)
 	bothends.SidesOfWall(l.Cols, l.Prof, l.Src.Rows, l.Titled())
 	ends.stripNumbers()
