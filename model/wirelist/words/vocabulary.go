@@ -54,7 +54,7 @@ var vocabulary = sync.OnceValue(func() map[string]name.Meaning {
 	add(name.FieldTo, "de", "nach", "ziel", "nach stecker", "zielpunkt")
 	add(name.FieldTo, "fr", "vers", "arrivee", "aboutissant")
 	add(name.FieldTo, "es", "hasta", "hacia", "destino")
-	add(name.FieldTo, "", "where to", "where it goes")
+	add(name.FieldTo, "", "where to", "where it goes", "connected device", "endpoint", "remote", "remote device", "remote end")
 	add(name.FieldTo, "it", "verso", "arrivo", "destinazione")
 	add(name.FieldTo, "", "a")
 	add(name.FieldRun, "", "from to", "run", "from and to", "connection", "connections", "point to point", "route from to")
