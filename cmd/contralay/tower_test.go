@@ -110,9 +110,10 @@ var lists = []string{"commas", "abreast", "signs", "twoscripts", "columned", "co
 	"words", "printed", "endtext", "sentence", "sidehead", "rising", "shape", "endvalues", "squaremm", "tail", "cableonce",
 	"corecells", "pinhues", "column", "cablelines", "fuseways", "doubt", "cableheads", "pads", "arrow", "point", "runline",
 	"padlines", "alike", "lettered", "jotted", "penned", "stamped", "leaders", "noted", "record", "goeson", "manual", "ownends", "atplaces",
-	"gaprows", "midarrow", "parthead", "twoheads", "dotends", "farheads", "splicecells", "outputs", "thingheads", "pieces", "grid",
-	"twoside", "titled", "parted", "plugwires", "block", "bothends", "described", "thingpins", "settle", "toget", "reading", "draft",
-	"saidonce", "likeabove", "total", "taghues", "farside", "runon", "grouphead", "row", "endpins", "toldpairs", "join", "audit"}
+	"gaprows", "midarrow", "parthead", "twoheads", "severalto", "codedwires", "dotends", "farheads", "splicecells", "outputs", "thingheads",
+	"pieces", "grid", "twoside", "titled",
+	"parted", "plugwires", "block", "bothends", "described", "thingpins", "settle", "toget", "reading", "draft", "saidonce", "likeabove",
+	"total", "taghues", "farside", "runon", "grouphead", "row", "endpins", "toldpairs", "join", "audit"}
 
 // benchtest opens the whole bench for the tests of its parts; heattest is another method that the
 // balance of heat is checked against; shortForm is how tests are run by default.

@@ -28,7 +28,8 @@ func unheaded(t *table.Table, i int) (made []table.Row, n int) {
 		n++
 	}
 	rows := t.Rows[i : i+n]
-	if n < leastUnheaded || !oneHeader(rows, 0, 2) || i+n < len(t.Rows) && t.Rows[i+n].Line == rows[n-1].Line+1 && !shape.IsText(t.Rows[i+n]) {
+	goesOn := i+n < len(t.Rows) && n > 0 && t.Rows[i+n].Line == rows[n-1].Line+1 && !shape.IsText(t.Rows[i+n])
+	if n < leastUnheaded || goesOn || !oneHeader(rows, 0, 2) {
 		return nil, 0
 	}
 	same := 0
