@@ -43,6 +43,7 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 		t.Rows = withOwnEnds(im, h, t)
 		t.Rows = midarrow.Rows(h, t)
 		t.Rows = withPlaces(im, h, t)
+		t.Rows = atplaces.Below(h, t)
 		t.Rows = gaprows.Rows(h, t)
 		t.Rows = withParts(im, h, t)
 		t.Rows = twoheads.Rows(h, t)

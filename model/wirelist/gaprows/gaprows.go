@@ -52,7 +52,7 @@ func headOf(h shape.Headings, r table.Row) []string {
 		return nil
 	}
 	if r.Gap != nil {
-		if is(r.Gap[0], r.Gap[1]) {
+		if is(r.Gap[0], r.Gap[1]) || h.IsPinHeading(r.Gap[0]) && areWords(r.Gap[1]) {
 			return []string{r.Gap[0], r.Gap[1]}
 		}
 		return nil
@@ -62,6 +62,12 @@ func headOf(h shape.Headings, r table.Row) []string {
 		return nil
 	}
 	return w
+}
+
+// areWords reports whether a text can be a heading that nobody knows, "Voltage": a word or two and no figure.
+func areWords(text string) bool {
+	const longest = 24 // bytes (no source)
+	return len(text) <= longest && len(strings.Fields(text)) < 3 && !strings.ContainsAny(text, "0123456789,.:;()")
 }
 
 // pairsBelow are the cells of the lines right below the headings in row i, to the end of their paragraph; nil where one of them is none.
