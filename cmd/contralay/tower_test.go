@@ -111,7 +111,7 @@ var lists = []string{"commas", "abreast", "signs", "twoscripts", "columned", "co
 	"corecells", "pinhues", "column", "cablelines", "fuseways", "doubt", "cableheads", "pads", "arrow", "point", "runline",
 	"padlines", "alike", "lettered", "jotted", "penned", "stamped", "leaders", "noted", "record", "goeson", "manual", "ownends", "atplaces",
 	"gaprows", "midarrow", "parthead", "twoheads", "severalto", "codedwires", "dotends", "farheads", "splicecells", "outputs", "thingheads",
-	"pieces", "grid", "twoside", "titled",
+	"plaintitle", "pieces", "grid", "twoside", "titled",
 	"parted", "plugwires", "block", "bothends", "described", "thingpins", "settle", "toget", "reading", "draft", "saidonce", "likeabove",
 	"total", "taghues", "farside", "runon", "grouphead", "row", "endpins", "toldpairs", "join", "audit"}
 

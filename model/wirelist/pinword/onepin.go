@@ -6,7 +6,7 @@ import (
 )
 
 // IsOne reports whether a cell with a stroke is one pin that has two names: a terminal of a vehicle's switch that feeds two circuits and
-// is called after both, "15/54", or the line of a pair that sends and receives, "T/R+". The numbers are those of the terminals of vehicles
+// is called after both, "15/54", or the line of a pair that sends and receives, "S/E+". The numbers are those of the terminals of vehicles
 // (common practice, no source); those of relays are cavities of their own.
 func IsOne(cell string) bool {
 	a, b, ok := strings.Cut(cell, "/")

@@ -75,7 +75,7 @@ func readState(im *draft.Importer, b *shape.Block, cells []string, it *draft.Ite
 	}
 	if s == name.Used && !wired && words.EndsBlank(it.Signal) && !joinsTwo(b, cells) &&
 		(b.Has(name.FieldFrom, name.FieldFromPin) || value.IsNothing(b.Cell(cells, name.FieldTo))) {
-		s = name.Blank // "Vcc - leave open"
+		s = name.Blank // "Feed - leave open"
 	}
 	if s == name.Used && !wired && saysNoWire(im, b, cells, it) {
 		s = name.Blank

@@ -7,7 +7,7 @@ import (
 	"contralay/model/wirelist/table"
 )
 
-// EndsBlank reports whether a name says last, in words, that nothing is connected there: "Vcc - leave open", "Fan speed (not connected)".
+// EndsBlank reports whether a name says last, in words, that nothing is connected there: "Feed - leave open", "Fan speed (not connected)".
 // A short form is none: "door switch (NC)" is closed at rest.
 func EndsBlank(called string) bool {
 	at := -1
