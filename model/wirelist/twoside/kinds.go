@@ -12,9 +12,9 @@ import (
 // The pins of one thing may stand beside each other by their kind, what goes out on the left and what comes in on the right. A row joins
 // two of them by nothing but its line: no wire runs between them.
 //
-//	Output Pin | Function   | If Different | Input Pin | Function   | If Different
-//	1          | Pump run   |              | 10        | Float high |
-//	2          | Valve open | Horn         | 11        | Float low  |
+//	Output Pin | Function   | Instead | Input Pin | Function   | Instead
+//	1          | Pump run   |         | 10        | Float high |
+//	2          | Valve open | Horn    | 11        | Float low  |
 
 // kind is a table of two kinds of pins: its headings, one row or two, the columns of both halves and those of one half in words.
 type kind struct {
