@@ -7,6 +7,7 @@ import (
 	"contralay/model/wirelist/cable"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
 )
 
 // Marks reports whether the cells of a column are names or kinds of cables: "TP1", "twisted pair".
@@ -39,4 +40,24 @@ func CountsUp(rows []table.Row, i int) bool {
 		next++
 	}
 	return next > 1
+}
+
+// MarksCable reports whether a heading names one pair or shield, "TP1", and the cells below it say yes or no of their wires.
+func MarksCable(head string, rows []table.Row, i int) bool {
+	if mark, _ := cable.MarkHeading(head); mark == "" {
+		return false
+	}
+	yes := 0
+	for _, r := range rows[:min(len(rows), MostLooked)] {
+		if i >= len(r.Cells) || value.IsNothing(r.Cells[i]) || shape.IsText(r) {
+			continue
+		}
+		switch cable.YesOrNo(r.Cells[i]) {
+		case "yes":
+			yes++
+		case "":
+			return false
+		}
+	}
+	return yes > 0
 }

@@ -31,12 +31,14 @@ func (l *Look) settle() {
 	ends.sidePins()
 	bothends.SidePlaces(l.Cols, l.Prof, l.Src.Rows)
 	bothends.PinsOfHeading(l.Cols, l.rightAbove())
+	bothends.LetteredPins(l.Cols, l.Prof, len(l.Src.Titles) > 0)
+	bothends.EndLabels(l.Cols, l.Prof)
 	bothends.FarPins(l.Cols, l.Prof)
 	column.Misheaded(l.Cols, l.Prof, l.Src.Rows)
 	column.TellNoWire(l.Cols, l.Prof)
 	ends.joinedHeads()
 	ends.pinBehindTo()
-	ends.twoPinsOfASide()
+	bothends.Crimped(l.Cols, l.Prof, l.Src.Rows)
 	bothends.NearDevice(l.Cols, l.Prof, l.Src.Rows)
 	bothends.SidesOfWall(l.Cols, l.Prof, l.Src.Rows, l.Titled())
 	ends.stripNumbers()
@@ -61,6 +63,7 @@ func (l *Look) settle() {
 	thingpins.OwnPins(l.Cols, l.Prof, isPin)
 	thingpins.Plugs(l.Cols, l.Prof, l.Src.Rows)
 	thingpins.Unit(l.Cols, l.Prof, isPin)
+	thingpins.Taps(l.Cols, l.Prof, isPin)
 	ends.loadDevices()
 	ends.deviceBeforePin()
 	ends.farBoard()
@@ -100,6 +103,7 @@ func (l *Look) settle() {
 		(l.AnotherPin(-1) || l.Has(l.Cols, name.FieldNumber)) {
 		l.settleNames()
 	}
+	bothends.UnitNames(l.Cols, l.Prof, func(w string) bool { return l.Heads.Words[w].Field == name.FieldSignal })
 	soleName(l)
 	described.Settle(l.Cols, l.Prof, l.Src.Rows)
 	remarkNames(l)
@@ -337,6 +341,9 @@ func (l *Look) settleUnknown(i int, c *shape.Column) {
 		}
 	}
 	switch p := &l.Prof[i]; {
+	case column.MarksCable(c.Head, l.Src.Rows, i):
+		c.Field = name.FieldCable // "x" below "TP1"
+		c.Know()
 	case p.Coloured() && p.Filled > 1 && !l.another(i, name.FieldColour):
 		c.Field, c.Spared = name.FieldColour, false
 	case p.Sized > 1 && p.Colours > 1 && p.Sized+p.Colours >= p.Filled && !l.another(i, name.FieldColour) && !l.another(i, name.FieldGauge):

@@ -50,7 +50,7 @@ var vocabulary = sync.OnceValue(func() map[string]name.Meaning {
 	add(name.FieldFrom, "", "de")
 	add(name.FieldTo, "", "to", "destination", "dest", "dst", "target", "end b", "end 2", "side b", "b side", "b end", "to connector",
 		"to device",
-		"destination connector", "goes to", "end point")
+		"destination connector", "goes to", "end point", "sink", "sink device")
 	add(name.FieldTo, "de", "nach", "ziel", "nach stecker", "zielpunkt")
 	add(name.FieldTo, "fr", "vers", "arrivee", "aboutissant")
 	add(name.FieldTo, "es", "hasta", "hacia", "destino")

@@ -1,0 +1,65 @@
+package bothends
+
+import (
+	"slices"
+
+	"contralay/model/wirelist/column"
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
+)
+
+// Crimped keeps of two columns of cavities of one side the first: what the other, "From terminal", holds is crimped on. So is what one
+// holds beside ends that tell their cavities, where it is numbers of parts.
+//
+//	From pin | From terminal      From  | From terminal | To
+//	1        | T-22F              XF1:1 | T-0411        | XP2:A
+func Crimped(cols []shape.Column, prof []column.Profile, rows []table.Row) {
+	for _, side := range []name.Field{name.FieldFrom, name.FieldTo} {
+		first, end := -1, -1
+		for i := range min(len(cols), len(prof)) {
+			if cols[i].Field == side && prof[i].Filled > 0 {
+				end = i
+			}
+		}
+		for i := range min(len(cols), len(prof)) {
+			c, p := &cols[i], &prof[i]
+			if c.Field != side+" pin" || p.Filled == 0 || c.Given {
+				continue
+			}
+			parts := c.Of == "" && headsTerminal(c.Head) && areParts(rows, i)
+			if first >= 0 && prof[first].Most(prof[first].Cavities) && (!p.Most(p.Cavities) || parts) {
+				c.Field = name.FieldKeep
+				continue
+			}
+			if parts && end >= 0 && (prof[end].Most(prof[end].Ends) || p.Distinct < p.Filled && column.AllParted(rows, end)) {
+				c.Field, c.Spared = name.FieldKeep, true
+				continue
+			}
+			first = i
+		}
+	}
+}
+
+// headsTerminal reports whether a heading is of terminals, a word for cavities as for what is crimped on.
+func headsTerminal(head string) bool {
+	return slices.ContainsFunc(name.Words(table.Fold(head)), func(w string) bool {
+		return slices.Contains([]string{"terminal", "terminals", "contact", "kontakt", "contacto", "contatto", "borne", "term"}, w)
+	})
+}
+
+// areParts reports whether each cell of a column is as long as the number of a part, and has a digit.
+func areParts(rows []table.Row, i int) bool {
+	const shortest = 4 // bytes (no source)
+	n := 0
+	for _, r := range rows {
+		if i >= len(r.Cells) || value.IsNothing(r.Cells[i]) || shape.IsText(r) {
+			continue
+		}
+		if n++; len(r.Cells[i]) < shortest || !value.HasDigit(r.Cells[i]) {
+			return false
+		}
+	}
+	return n > 1
+}
