@@ -6,6 +6,7 @@ import (
 	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/sidehead"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
@@ -42,22 +43,23 @@ func Crimped(cols []shape.Column, prof []column.Profile, rows []table.Row) {
 	}
 }
 
-// headsTerminal reports whether a heading is of terminals, a word for cavities as for what is crimped on.
+// headsTerminal reports whether a heading is of terminals, a word for cavities as for what is crimped on, or of another fitting.
 func headsTerminal(head string) bool {
-	return slices.ContainsFunc(name.Words(table.Fold(head)), func(w string) bool {
+	return sidehead.IsFitting(table.Fold(head)) || slices.ContainsFunc(name.Words(table.Fold(head)), func(w string) bool {
 		return slices.Contains([]string{"terminal", "terminals", "contact", "kontakt", "contacto", "contatto", "borne", "term"}, w)
 	})
 }
 
-// areParts reports whether each cell of a column is as long as the number of a part, and has a digit.
+// areParts reports whether each cell of a column is as long as the number of a part, and has a digit: "0462", "T22".
 func areParts(rows []table.Row, i int) bool {
-	const shortest = 4 // bytes (no source)
+	const shortest = 4 // bytes, behind a letter one less (no source)
 	n := 0
 	for _, r := range rows {
 		if i >= len(r.Cells) || value.IsNothing(r.Cells[i]) || shape.IsText(r) {
 			continue
 		}
-		if n++; len(r.Cells[i]) < shortest || !value.HasDigit(r.Cells[i]) {
+		cell := r.Cells[i]
+		if n++; len(cell) < shortest-1 || len(cell) < shortest && !value.IsLetter(cell[0]) || !value.HasDigit(cell) {
 			return false
 		}
 	}

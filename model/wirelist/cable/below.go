@@ -41,7 +41,8 @@ func AsksWith(w []string) bool {
 			}
 		}
 		for _, behind := range w[i+1:] {
-			if !isFiller(behind) && behind != "id" && behind != "number" && behind != "ref" && behind != "which" {
+			if !isFiller(behind) && behind != "id" && behind != "number" && behind != "ref" && behind != "which" && behind != "signal" &&
+				behind != "net" && behind != "name" && behind != "circuit" {
 				return false
 			}
 		}

@@ -31,6 +31,7 @@ func (l *Look) settle() {
 	ends.sidePins()
 	bothends.SidePlaces(l.Cols, l.Prof, l.Src.Rows)
 	bothends.PinsOfHeading(l.Cols, l.rightAbove())
+	bothends.EndsUnderPlugs(l.Cols, l.Src.Rows)
 	bothends.LetteredPins(l.Cols, l.Prof, len(l.Src.Titles) > 0)
 	bothends.EndLabels(l.Cols, l.Prof)
 	bothends.FarPins(l.Cols, l.Prof)
@@ -92,6 +93,7 @@ func (l *Look) settle() {
 	if !l.Has(l.Cols, name.FieldWire) {
 		l.idsByCells() // what the strips are is known by now
 	}
+	l.Src.Rows = bothends.PlugsOfUnits(l.Cols, l.Src.Rows, func(w string) bool { return l.Heads.Words[w].Field == name.FieldConnector })
 	l.connectionNames()
 	l.numbered()
 	for i := range l.Cols {

@@ -53,7 +53,7 @@ func Taps(cols []shape.Column, prof []column.Profile, isPin func(word string) bo
 	switch {
 	case cells.Numbers == 0:
 		cols[at].Field = name.FieldTo
-	case !cell || !cells.All(cells.Numbers):
+	case !cell || cells.Long > 0: // numbers, and the pole below the first
 		return
 	default:
 		cols[at].Field, cols[at].Of, cols[at].Headed = name.FieldToPin, cols[at].Head, true
