@@ -2,6 +2,7 @@ package bothends
 
 import (
 	"slices"
+	"strings"
 
 	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
@@ -12,7 +13,7 @@ import (
 )
 
 // Crimped keeps of two columns of cavities of one side the first: what the other, "From terminal", holds is crimped on. So is what one
-// holds beside ends that tell their cavities, where it is numbers of parts.
+// holds beside ends that tell their cavities, where it is numbers of parts, or the ends say them with a word.
 //
 //	From pin | From terminal      From  | From terminal | To
 //	1        | T-22F              XF1:1 | T-0411        | XP2:A
@@ -34,13 +35,29 @@ func Crimped(cols []shape.Column, prof []column.Profile, rows []table.Row) {
 				c.Field = name.FieldKeep
 				continue
 			}
-			if parts && end >= 0 && (prof[end].Most(prof[end].Ends) || p.Distinct < p.Filled && column.AllParted(rows, end)) {
+			pins := end >= 0 && headsTerminal(c.Head) && tellPins(rows, end, i)
+			if pins || parts && end >= 0 && (prof[end].Most(prof[end].Ends) || p.Distinct < p.Filled && column.AllParted(rows, end)) {
 				c.Field, c.Spared = name.FieldKeep, true
 				continue
 			}
 			first = i
 		}
 	}
+}
+
+// tellPins reports whether most ends beside something say their cavity with a word for it, "J1 pin 1".
+func tellPins(rows []table.Row, end, beside int) bool {
+	n, say := 0, 0
+	for _, r := range rows {
+		if end >= len(r.Cells) || beside >= len(r.Cells) || r.Cells[end] == "" || r.Cells[beside] == "" {
+			continue
+		}
+		n++
+		if w := strings.Fields(r.Cells[end]); len(w) > 2 && name.IsPinWord(table.Fold(w[len(w)-2])) {
+			say++
+		}
+	}
+	return n > 1 && 2*say > n
 }
 
 // headsTerminal reports whether a heading is of terminals, a word for cavities as for what is crimped on, or of another fitting.

@@ -42,7 +42,7 @@ func AsksWith(w []string) bool {
 		}
 		for _, behind := range w[i+1:] {
 			if !isFiller(behind) && behind != "id" && behind != "number" && behind != "ref" && behind != "which" && behind != "signal" &&
-				behind != "net" && behind != "name" && behind != "circuit" {
+				behind != "net" && behind != "name" && behind != "circuit" && !isThe(behind) {
 				return false
 			}
 		}
@@ -57,9 +57,10 @@ func AsksWith(w []string) bool {
 //	Wire | Twisted w/      Pin | Twisted with pin      Wire | Twisted?
 //	W14  | W15 & W16       3   | 4                     5    | Yes (6)
 func PartnersBelow(head, cell string, w []string) []string {
-	if Words(head).Twisted && strings.HasPrefix(table.Fold(cell), "w/") || AsksWith(w) {
+	if first, _, _ := strings.Cut(table.Fold(cell), " "); len(first) > 1 && isWith(first) || Words(head).Twisted &&
+		strings.HasPrefix(first, "w/") || AsksWith(w) {
 		if p := ReadWith("twisted " + cell); len(p.Of) > 0 && p.Rest == "" {
-			return p.Of // "w/ 2"
+			return p.Of // "w/ 2", "mit W2"
 		}
 	}
 	if !AsksWith(w) {
@@ -95,6 +96,15 @@ func PartnersBelow(head, cell string, w []string) []string {
 		}
 	}
 	return p.Of
+}
+
+// isThe reports whether a folded word is an article.
+func isThe(w string) bool {
+	switch w {
+	case "the", "der", "den", "dem", "le", "la", "l", "el", "il", "lo", "de", "het":
+		return true
+	}
+	return false
 }
 
 // isPinWord reports whether a word behind "with" asks for a cavity.

@@ -68,6 +68,9 @@ func mutual(items []*draft.Item) {
 		}
 		it.With, it.CueText = append(it.With, it.Cable), it.Cable
 		it.Cue.Twisted, it.Cue.Shielded = it.Cue.Twisted || it.Kind.Twisted, it.Cue.Shielded || it.Kind.Shielded
+		if of[it.Shield] != nil && it.Shield == it.Cable {
+			it.Cue.Shielded, it.Shield = true, "" // one shield over both
+		}
 		it.Cable, it.Kind = "", value.Gauge{}
 	}
 }

@@ -385,7 +385,7 @@ func (l *Look) AnotherPin(i int) bool {
 	return false
 }
 
-// isCount reports whether a column headed "Pins" is how many there are: whole numbers that do not rise.
+// isCount reports whether a column headed "Pins" is how many there are: whole numbers that do not rise, or beside quantities of parts.
 //
 //	Name | Type         | Pins
 //	C1   | square, 4 way | 4
@@ -395,7 +395,8 @@ func (l *Look) isCount(i int, c *shape.Column) bool {
 	if len(w) != 1 || !slices.Contains([]string{"pins", "ways", "cavities", "pines", "kontakte"}, w[0]) {
 		return false
 	}
-	return column.Falls(l.Src.Rows, i)
+	return column.Falls(l.Src.Rows, i) || w[0] != "pins" && !l.Has(l.Cols, name.FieldSignal, name.FieldColour, name.FieldGauge,
+		name.FieldFrom, name.FieldTo) && slices.ContainsFunc(l.Cols, func(o shape.Column) bool { return name.OtherKind(table.Fold(o.Head)) == "parts" })
 }
 
 // ofContacts reports whether a heading is of contacts, which have sizes and part numbers.

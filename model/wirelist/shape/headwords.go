@@ -7,6 +7,7 @@ import (
 
 	"contralay/model/wirelist/cable"
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/sidehead"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/twoscripts"
 	"contralay/model/wirelist/value"
@@ -154,7 +155,7 @@ func (h Headings) lastWords(all []string) (name.Meaning, bool) {
 				continue
 			}
 		case name.FieldFrom, name.FieldTo:
-			if len(all) == 2 && !m.Weak { // "Positive from"
+			if len(all) == 2 && !m.Weak && !sidehead.IsFitting(all[0]) { // "Positive from", and not "Cosse depart"
 				return m, true
 			}
 			continue

@@ -189,7 +189,7 @@ func addValues(add func(f name.Field, lang string, words ...string)) {
 	add(name.FieldCable, "es", "manguera", "blindaje", "apantallado")
 	add(name.FieldCable, "it", "cavo multipolare", "schermo")
 	add(name.FieldCable, "", "pair with", "paar mit", "par con", "torsade avec", "trenzado con", "intrecciato con", "getwist met",
-		"samen met")
+		"samen met", "paarung", "pairing", "appairage", "accoppiamento", "emparejado", "emparejamiento")
 	add(name.FieldContact, "", "kontaktgrosse", "taille contact", "taille de contact", "tamano contacto", "tamano de contacto",
 		"taglia contatto", "contactmaat")
 	add(name.FieldSpec, "", "insulation", "leitungsart", "isolation", "tipo di filo", "tipo filo", "draadtype", "isolatie", "isolierung")
