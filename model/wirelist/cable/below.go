@@ -32,7 +32,7 @@ func Heads(all []string) bool {
 // wire no", "Verdrillt mit Pin". The word before "with" says how.
 func AsksWith(w []string) bool {
 	for i := 1; i < len(w); i++ {
-		if !isWith(w[i]) {
+		if !isWith(w[i]) && !isPartner(w[i]) {
 			continue
 		}
 		for _, before := range w[:i] {
@@ -96,6 +96,15 @@ func PartnersBelow(head, cell string, w []string) []string {
 		}
 	}
 	return p.Of
+}
+
+// isPartner reports whether a folded word is for the other wire of a pair. From memory, no source.
+func isPartner(w string) bool {
+	switch w {
+	case "partner", "mate", "partenaire", "companero", "compagno":
+		return true
+	}
+	return false
 }
 
 // isThe reports whether a folded word is an article.

@@ -61,3 +61,24 @@ func MarksCable(head string, rows []table.Row, i int) bool {
 	}
 	return yes > 0
 }
+
+// TellPartners reports whether two cells of a column or more name the wires that those of their rows are paired with, and all others
+// say that there is none.
+//
+//	Wire | Type
+//	1    | TP with 2
+//	2    | TP with 1
+//	3    | single
+func TellPartners(rows []table.Row, i int) bool {
+	n := 0
+	for _, r := range rows[:min(len(rows), MostLooked)] {
+		if i >= len(r.Cells) || value.IsNothing(r.Cells[i]) || shape.IsText(r) || cable.YesOrNo(r.Cells[i]) == "no" {
+			continue
+		}
+		if p := cable.ReadWith(r.Cells[i]); len(p.Of) == 0 || p.Rest != "" {
+			return false
+		}
+		n++
+	}
+	return n > 1
+}

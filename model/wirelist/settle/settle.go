@@ -346,6 +346,9 @@ func (l *Look) settleUnknown(i int, c *shape.Column) {
 	case column.MarksCable(c.Head, l.Src.Rows, i):
 		c.Field = name.FieldCable // "x" below "TP1"
 		c.Know()
+	case column.TellPartners(l.Src.Rows, i) && !l.another(i, name.FieldCable):
+		c.Field = name.FieldCable // "TP with 2", below any heading
+		c.Know()
 	case p.Coloured() && p.Filled > 1 && !l.another(i, name.FieldColour):
 		c.Field, c.Spared = name.FieldColour, false
 	case p.Sized > 1 && p.Colours > 1 && p.Sized+p.Colours >= p.Filled && !l.another(i, name.FieldColour) && !l.another(i, name.FieldGauge):
@@ -396,7 +399,8 @@ func (l *Look) isCount(i int, c *shape.Column) bool {
 		return false
 	}
 	return column.Falls(l.Src.Rows, i) || w[0] != "pins" && !l.Has(l.Cols, name.FieldSignal, name.FieldColour, name.FieldGauge,
-		name.FieldFrom, name.FieldTo) && slices.ContainsFunc(l.Cols, func(o shape.Column) bool { return name.OtherKind(table.Fold(o.Head)) == "parts" })
+		name.FieldFrom, name.FieldTo) &&
+		slices.ContainsFunc(l.Cols, func(o shape.Column) bool { return name.OtherKind(table.Fold(o.Head)) == "parts" })
 }
 
 // ofContacts reports whether a heading is of contacts, which have sizes and part numbers.
