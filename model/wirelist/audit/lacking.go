@@ -8,7 +8,6 @@ import (
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
-	"contralay/model/wirelist/sidehead"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 	"contralay/model/wirelist/words"
@@ -26,7 +25,7 @@ func (a *auditor) lacking(t *Table) {
 	for i, c := range t.Cols {
 		w := name.Words(table.Fold(c.Head))
 		if c.Field != name.FieldKeep || c.Given || c.Alias || c.Head == "" || name.IsRemark(w) || name.IsSpent(c.Head) ||
-			words.TellsNoWire(c.Head) || name.IsMeasure(w) || from && to && isAtEnd(c.Head, w) ||
+			words.TellsNoWire(c.Head) || name.IsMeasure(w) || from && to && column.IsAtEnd(c.Head, w) ||
 			c.Spared && column.HeadsCores(c.Head) ||
 			len(w) == 1 && len(w[0]) < 3 && column.CountsUp(t.Rows, i) { // "Č.": it counts the rows
 			continue
@@ -133,9 +132,4 @@ func (a *auditor) saysUnread(t *Table, col int) bool {
 		}
 	}
 	return false
-}
-
-// isAtEnd reports whether a heading is of what is put on the wires, or of the work on them: neither is an end, a size or a colour.
-func isAtEnd(head string, w []string) bool {
-	return sidehead.IsFitting(table.Fold(head)) || words.SaysWork(w)
 }

@@ -5,7 +5,7 @@ import (
 	"strings"
 
 	"contralay/model"
-	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
@@ -54,7 +54,7 @@ func (a *auditor) odd(t *Table) {
 	for k, at := range rows {
 		n, filled := 0, 0
 		for i, is := range flat[k*wide : (k+1)*wide] {
-			if mayBeEmpty(t, t.Rows[at], i) && (is == empty || usual[i][empty] == slices.Max(usual[i][:])) {
+			if column.MayBeEmpty(t.Cols, t.Rows[at], i) && (is == empty || usual[i][empty] == slices.Max(usual[i][:])) {
 				continue
 			}
 			if others := len(rows) - 1; usual[i][is] == 1 && slices.Max(usual[i][:]) == others && others >= leastRows ||
@@ -73,21 +73,6 @@ func (a *auditor) odd(t *Table) {
 			"read like them; look whether a cell of it is missing or in another column",
 			odd)
 	}
-}
-
-// mayBeEmpty reports whether a cell of a row says something only of some wires: which is its pair, its fuse, a remark; and the cavity of a
-// thing that has one end alone, a stud or a splice.
-func mayBeEmpty(t *Table, r table.Row, i int) bool {
-	if i >= len(t.Cols) {
-		return false
-	}
-	switch t.Cols[i].Field {
-	case name.FieldCable, name.FieldFuse, name.FieldNote:
-		return true
-	case name.FieldFromPin, name.FieldToPin:
-		return i > 0 && t.Cols[i-1].Field+" pin" == t.Cols[i].Field && i-1 < len(r.Cells) && r.Cells[i-1] != ""
-	}
-	return false
 }
 
 // isSpare reports whether a row tells wires that go nowhere yet: a line of text says less of them.

@@ -9,6 +9,7 @@ import (
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
+	"contralay/model/wirelist/words"
 )
 
 // EndsUnderPlugs takes a column for the ends themselves where its heading asks for a connector and its cavity, "Plug A / Pin": each
@@ -64,15 +65,19 @@ func PlugsOfUnits(cols []shape.Column, rows []table.Row, isPlug func(word string
 		pin, plug := &cols[i], &cols[i-1]
 		side := map[name.Field]name.Field{name.FieldFromPin: name.FieldFrom, name.FieldToPin: name.FieldTo,
 			name.FieldPin: name.FieldConnector}[pin.Field]
-		if side == "" || pin.Of == "" || pin.Given || plug.Given || plug.Field != name.FieldKeep {
+		if side == "" || pin.Given || plug.Given || plug.Field != name.FieldKeep && plug.Field != side {
 			continue
 		}
 		w := strings.Fields(plug.Head)
-		if len(w) < 2 || !isPlug(table.Fold(w[len(w)-1])) ||
-			table.Fold(strings.Join(w[:len(w)-1], " ")) != table.Fold(pin.Of) || !everyRow(rows, i-1, i) {
+		if len(w) < 2 || !isPlug(table.Fold(w[len(w)-1])) || !everyRow(rows, i-1, i) {
 			continue
 		}
-		rows = callPlugs(rows, i-1, pin.Of)
+		unit := strings.Join(w[:len(w)-1], " ")
+		if pin.Of == "" && !words.HeadsUnit(name.Words(table.Fold(unit))) || pin.Of != "" && table.Fold(unit) != table.Fold(pin.Of) ||
+			pin.Of == "" && !strings.HasPrefix(table.Fold(pin.Head), table.Fold(unit)+" ") {
+			continue
+		}
+		rows = callPlugs(rows, i-1, unit)
 		plug.Field, pin.Of = side, ""
 		plug.Know()
 	}
