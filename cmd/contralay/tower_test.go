@@ -111,7 +111,7 @@ var lists = []string{"commas", "abreast", "signs", "twoscripts", "columned", "co
 	"corecells", "pinhues", "column", "cablelines", "fuseways", "doubt", "cableheads", "pads", "arrow", "point", "runline",
 	"padlines", "alike", "lettered", "jotted", "penned", "stamped", "leaders", "noted", "record", "goeson", "manual", "ownends",
 	"midarrow", "parthead", "twoheads", "severalto", "codedwires", "dotends", "farheads", "splicecells", "outputs", "thingheads",
-	"pieces", "grid", "twoside",
+	"plaintitle", "pieces", "grid", "twoside",
 	"titled",
 	"parted", "plugwires", "block", "bothends", "described", "thingpins", "settle", "toget", "reading", "draft", "saidonce", "likeabove",
 	"total", "taghues", "farside", "runon", "grouphead", "cablecells", "row", "endpins", "toldpairs", "join", "audit"}
