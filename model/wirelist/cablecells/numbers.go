@@ -13,7 +13,7 @@ import (
 //	W1   | 2
 //	W2   | 1
 func byNumber(items []*draft.Item) {
-	lead, of := "", map[string]*draft.Item{}
+	lead, of, at := "", map[string]*draft.Item{}, map[draft.End]*draft.Item{}
 	for k, it := range items {
 		letters := strings.TrimRight(it.OwnID, "0123456789")
 		if letters == "" || letters == it.OwnID || k > 0 && letters != lead || it.Counted != "" {
@@ -21,24 +21,18 @@ func byNumber(items []*draft.Item) {
 		}
 		lead = letters
 		of[strings.TrimLeft(it.OwnID[len(letters):], "0")] = it
+		at[draft.End{Term: it.From.Term, Pin: it.From.Pin}] = it
 	}
 	for _, it := range items {
 		for k, called := range it.With {
 			other := of[strings.TrimLeft(called, "0")]
-			if other == nil || strings.Trim(called, "0123456789") != "" || inCavity(items, it, called, other) {
+			if other == nil || strings.Trim(called, "0123456789") != "" {
 				continue
+			}
+			if there := at[draft.End{Term: it.From.Term, Pin: called}]; there != nil && there != other {
+				continue // it could be meant
 			}
 			it.With[k] = other.OwnID
 		}
 	}
-}
-
-// inCavity reports whether a wire other than one is in the cavity of a number, on the connector that an item starts at.
-func inCavity(items []*draft.Item, it *draft.Item, number string, other *draft.Item) bool {
-	for _, o := range items {
-		if o != other && o.From.Term == it.From.Term && o.From.Pin == number {
-			return true
-		}
-	}
-	return false
 }
