@@ -19,6 +19,7 @@ import (
 	"contralay/model/wirelist/ownends"
 	"contralay/model/wirelist/parthead"
 	"contralay/model/wirelist/penned"
+	"contralay/model/wirelist/pinlines"
 	"contralay/model/wirelist/record"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
@@ -35,6 +36,7 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 		t := &out[i]
 		t.Rows = manual.Rows(t)
 		t.Rows = goeson.Rows(t)
+		t.Rows = pinlines.Rows(h, t)
 		t.Rows = withOwnEnds(im, h, t)
 		t.Rows = midarrow.Rows(h, t)
 		t.Rows = withParts(im, h, t)

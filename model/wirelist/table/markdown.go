@@ -102,6 +102,9 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 				row.Level = level
 			}
 			row.Prose, row.Point = true, isPoint(trimmed)
+			if row.Level == 0 && !strings.Contains(line, "**") {
+				row.Raw = rawOf(line)
+			}
 			if parts := columned.Gapped(line); len(parts) == 2 && parts[1].From-parts[0].To > 2 {
 				row.Gap = &[2]string{marked(parts[0].Text), marked(parts[1].Text)}
 			}

@@ -1,0 +1,94 @@
+package pinlines
+
+import (
+	"regexp"
+	"strings"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/table"
+)
+
+// cavity is one cavity at the front of a line.
+const cavity = `(?:[A-Z]{0,2}[0-9]{1,3}[a-ux-zB-UX-Z]?|[A-Za-z])`
+
+// fronts is what a line begins with: a word for a cavity or none, a connector before the cavity or none, the cavity, further ones, and a
+// sign or a blank behind them.
+var fronts = regexp.MustCompile(`^(?:(\pL+)\.? )?#?(?:([A-Z]{1,4}[0-9]{1,4})[-:./])?(` + cavity + `)` +
+	`((?:(?: ?(?:-|–|\.\.\.?|…|&|,|/) ?| (?:to|thru|through|and|und|et|bis|à|y|e) )` + cavity + `)*)` +
+	`(?:[ \t]*(?:[:=|]|[.)](?:[^.\S]|$)|[-–—] )|[ \t]*\.{2,}|[ \t]|$)`)
+
+// parts are the signs between the cavities of a range or a series.
+var parts = regexp.MustCompile(` ?(?:-|–|\.\.\.?|…|&|,|/) ?| (?:to|thru|through|and|und|et|bis|à|y|e) `)
+
+// front is the beginning of a line.
+type front struct {
+	plug string   // the connector before the cavity, "" for none
+	pins []string // one, or several that are said at once
+	rest string   // what stands behind, with its blanks
+	one  string   // what stands behind the first cavity alone
+	at   int      // the place of the cavity in the line
+	more bool     // other cavities, or what looks like some, stand behind the first
+	sign bool     // a word or a sign beside it says what it is
+}
+
+// frontOf reads the beginning of a line; ok is false where it begins with no cavity.
+func frontOf(raw string) (f front, ok bool) {
+	text := strings.TrimLeft(raw, " \t")
+	if text == "" || strings.HasPrefix(text, "- ") || strings.HasPrefix(text, "* ") {
+		return f, false
+	}
+	m := fronts.FindStringSubmatchIndex(text)
+	if m == nil {
+		return f, false
+	}
+	of := func(k int) string {
+		if m[2*k] < 0 {
+			return ""
+		}
+		return text[m[2*k]:m[2*k+1]]
+	}
+	if w := of(1); w != "" && !name.IsPinWord(table.Fold(w)) {
+		return f, false
+	}
+	f.plug, f.pins, f.at = of(2), []string{of(3)}, len(raw)-len(text)
+	behind := text[m[1]:]
+	f.one = text[m[7]:]
+	f.rest = behind
+	f.sign = of(1) != "" || strings.ContainsAny(text[m[9]:m[1]], ":=|.)-–—")
+	if more := of(4); more != "" {
+		f.more = true
+		f.pins = spread(of(3) + more)
+	}
+	if len(f.pins[0]) == 1 && (!name.IsCavity(f.pins[0]) || f.pins[0] > "9" && !f.sign && len(f.rest)-len(strings.TrimLeft(f.rest, " \t")) < 1) {
+		return f, false
+	}
+	return f, true
+}
+
+// spread gives the cavities of a range or a series, "8-11", "13 thru 20", "7 and 8"; the first alone where it is none.
+func spread(text string) []string {
+	signs := parts.FindAllString(text, -1)
+	all := parts.Split(text, -1)
+	if len(signs) == 1 {
+		switch strings.TrimSpace(signs[0]) {
+		case "&", ",", "/", "and", "und", "et", "y", "e":
+		default:
+			if pins, _, ok := name.Spread(all[0]+".."+all[1], nil); ok {
+				return pins
+			}
+			return all[:1]
+		}
+	}
+	for i, p := range all[1:] {
+		if name.CompareCavities(all[i], p) >= 0 {
+			return all[:1]
+		}
+	}
+	return all
+}
+
+// isLettered reports whether the cavity has letters and a number behind them, "A3".
+func (f front) isLettered() bool {
+	p := f.pins[0]
+	return len(p) > 1 && p[0] > '9' && strings.ContainsAny(p, "0123456789")
+}

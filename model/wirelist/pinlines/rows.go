@@ -1,0 +1,300 @@
+package pinlines
+
+import (
+	"regexp"
+	"slices"
+	"strings"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
+	"contralay/model/wirelist/words"
+)
+
+// heads are the headings of such a table, and in German, whose short forms of colours count below its own headings.
+var heads = map[string][]string{
+	"":   {"Connector", "Pin", "Signal", "Colour", "Size", "To", "Note"},
+	"de": {"Stecker", "Pin", "Signal", "Farbe", "Querschnitt", "Nach", "Bemerkung"},
+}
+
+// least is how many lines a run has (no source).
+const least = 3
+
+// Rows puts a table in the place of each run of such lines; the rows are as they were where there is none. Where one run has as many lines
+// as it needs, shorter ones of other plugs are some as well.
+func Rows(h shape.Headings, t *table.Table) []table.Row {
+	if h.HeadLine() > 0 || h.Numbered() {
+		return t.Rows
+	}
+	made, long := map[int][]table.Row{}, false
+	of := map[int]int{}
+	for i := 0; i < len(t.Rows); {
+		n := runAt(t.Rows, i)
+		if of[i] = n; n > 0 {
+			made[i] = tableOf(h, t.Rows, i, n)
+		}
+		long = long || n >= least && made[i] != nil
+		i += max(n, 1)
+	}
+	if !long {
+		return t.Rows
+	}
+	var out []table.Row
+	for i := 0; i < len(t.Rows); {
+		n := of[i]
+		switch {
+		case made[i] != nil:
+			if k := len(out) - 1; k >= 0 && len(out[k].Cells) > 1 && out[k].Raw != "" {
+				out[k].Cells = []string{withoutBlanks(out[k].Raw)}
+			}
+			out = append(out, made[i]...)
+		default:
+			out = append(out, t.Rows[i:i+max(n, 1)]...)
+		}
+		i += max(n, 1)
+	}
+	return out
+}
+
+// runAt is how many rows from one on begin with a cavity each, and with what goes on in a line below set in deeper.
+func runAt(rows []table.Row, i int) (n int) {
+	last, lettered := "", false
+	for k := i; k < len(rows); k++ {
+		if rows[k].Raw == "" || k > i && rows[k].Line > rows[k-1].Line+2 {
+			return n
+		}
+		f, ok := frontOf(rows[k].Raw)
+		if !ok {
+			if k == i || !goesOn(rows[k-1].Raw, rows[k].Raw) {
+				return n
+			}
+			continue
+		}
+		if k == i {
+			lettered = f.isLettered()
+		}
+		if f.isLettered() != lettered { // the title of the plug
+			return n
+		}
+		if k > i && rows[k].Line > rows[k-1].Line+1 && name.CompareCavities(last, f.pins[0]) >= 0 {
+			return n
+		}
+		last = f.pins[len(f.pins)-1]
+		n = k - i + 1
+	}
+	return n
+}
+
+// goesOn reports whether a line is set in as far as what stands behind the cavity of the line above.
+func goesOn(above, raw string) bool {
+	f, ok := frontOf(above)
+	indent := len(raw) - len(strings.TrimLeft(raw, " \t"))
+	return ok && indent > f.at+2
+}
+
+// tableOf is the headings and the rows of a run; nil where it is none.
+func tableOf(h shape.Headings, rows []table.Row, i, n int) []table.Row {
+	if i > 0 && h.IsHead(rows[i-1]) || h.IsHead(rows[i]) {
+		return nil
+	}
+	var best []*line
+	lang, most := "", -1
+	for _, of := range []reader{{"", false}, {"de", false}, {"", true}, {"de", true}} {
+		run, ok := linesOf(rows[i:i+n], of)
+		if !ok {
+			continue
+		}
+		hued, used := 0, 0
+		for _, l := range run {
+			if l.colour != "" {
+				hued++
+			}
+			if !l.free {
+				used++
+			}
+		}
+		for _, l := range run { // letters beside a size are a short form that is not known, where most lines have a colour
+			if l.colour == "" && !l.free && 2*hued >= used {
+				l.takeCode()
+			}
+		}
+		if hued > most {
+			best, lang, most = run, of.lang, hued
+		}
+	}
+	if best == nil || !settle(best) || !join(best) {
+		return nil
+	}
+	return written(best, lang, rows[i:i+n])
+}
+
+// linesOf reads the rows of a run in one way.
+func linesOf(rows []table.Row, as reader) (run []*line, ok bool) {
+	for k, r := range rows {
+		l, ok := lineOf(r.Raw, as)
+		if !ok {
+			if f, is := frontOf(r.Raw); len(run) == 0 || is && f.at <= run[len(run)-1].front.at+2 {
+				return nil, false
+			}
+			last := run[len(run)-1]
+			last.notes = append(last.notes, withoutBlanks(r.Raw))
+			continue
+		}
+		l.row = k
+		run = append(run, l)
+	}
+	return run, len(run) > 0
+}
+
+// areTerminals reports whether numbers count the lines and the letters behind them are the terminals of a device: "1. BAT - to the fuse
+// block". Another package reads them.
+func areTerminals(run []*line) bool {
+	n := 0
+	for _, l := range run {
+		switch {
+		case l.free:
+		case l.to == "" || len(l.texts) != 1 || !terminal.MatchString(l.texts[0]):
+			return false
+		default:
+			n++
+		}
+	}
+	return n > 0
+}
+
+// terminal is the letters of a terminal.
+var terminal = regexp.MustCompile(`^[A-Z]{1,3}$`)
+
+// takeCode takes letters that stand beside the size for a colour, where the line says its colour nowhere.
+func (l *line) takeCode() {
+	for i, t := range l.texts {
+		w := strings.Fields(t)
+		if l.size == "" && len(w) == 2 {
+			if size, bare := sizeOf(w[0]); size && letters.MatchString(w[1]) {
+				l.size, l.bare, l.colour = w[0], bare, w[1]
+			} else if size, bare := sizeOf(w[1]); size && letters.MatchString(w[0]) {
+				l.size, l.bare, l.colour = w[1], bare, w[0]
+			}
+			if l.colour != "" {
+				l.texts = slices.Delete(l.texts, i, i+1)
+				return
+			}
+		}
+	}
+}
+
+// isOutput reports whether a text is the number of an output or an input, and no name of what is wired there.
+func isOutput(text string) bool {
+	w := strings.Fields(text)
+	return len(w) == 2 && (words.IsOutput(table.Fold(w[0])) || table.Fold(w[0]) == "in") && strings.Trim(w[1], "0123456789") == ""
+}
+
+// letters is a text that may be the short form of a colour.
+var letters = regexp.MustCompile(`^[A-Z]{1,4}(?:[/-][A-Z]{1,4}){0,2}$`)
+
+// settle says what the texts of the lines are by all of them; false where they are not of one kind.
+func settle(run []*line) bool {
+	used, told, hued, bare, sections, behind := 0, 0, 0, 0, 0, 0
+	seen := map[string]bool{}
+	last := ""
+	for _, l := range run {
+		for _, p := range l.pins {
+			if key := l.plug + ":" + p; seen[key] || (l.plug == "") != (run[0].plug == "") {
+				return false
+			} else {
+				seen[key] = true
+			}
+		}
+		if last != "" && l.plug == "" && name.Ordinal(last) > 0 && name.Ordinal(l.pins[0]) > 0 && name.Ordinal(l.pins[0]) <= name.Ordinal(last) {
+			return false
+		}
+		last = l.pins[len(l.pins)-1]
+		if l.free {
+			continue
+		}
+		used++
+		if l.colour != "" || l.size != "" {
+			told++
+		}
+		if l.colour != "" {
+			hued++
+		}
+		if l.behind {
+			behind++
+		}
+		if l.bare {
+			bare++
+			if value.IsSection(l.size) {
+				sections++
+			}
+		}
+	}
+	if used == 0 || 3*told < 2*used || bare > 0 && 3*bare < 2*used || 3*behind >= 2*used {
+		return false // what stands behind the values of most lines may be where they go
+	}
+	if areTerminals(run) {
+		return false
+	}
+	closeBrackets(run)
+	for _, l := range run {
+		if l.free {
+			continue
+		}
+		if l.colour == "" && 2*hued >= used && len(l.texts) > 1 { // a short form that is not known
+			if k := slices.IndexFunc(l.texts[1:], letters.MatchString); k >= 0 {
+				l.colour = l.texts[k+1]
+				l.texts = slices.Delete(l.texts, k+1, k+2)
+			}
+		}
+		if len(l.texts) > 1 && isOutput(l.texts[0]) {
+			l.texts[0], l.texts[1] = l.texts[1], l.texts[0]
+		}
+		if l.colour == "" && len(l.texts) > 1 && slices.ContainsFunc(l.texts, letters.MatchString) && 2*hued < used {
+			return false // letters that another package may know
+		}
+		for _, s := range l.texts {
+			if l.signal == "" && !isRemark(s) {
+				l.signal = s
+			} else {
+				l.notes = append(l.notes, s)
+			}
+		}
+		if l.bare && sections > 0 && l.size != "" {
+			l.size += " mm²"
+		}
+	}
+	return true
+}
+
+// written are the headings and the rows of a run; columns that no line has something in are left out.
+func written(run []*line, lang string, rows []table.Row) (out []table.Row) {
+	cells := func(l *line) []string {
+		return []string{l.plug, strings.Join(l.pins, ", "), l.signal, l.colour, l.size, l.to, strings.Join(l.notes, "; ")}
+	}
+	var keep []int
+	for k := range heads[""] {
+		if slices.ContainsFunc(run, func(l *line) bool { return cells(l)[k] != "" }) {
+			keep = append(keep, k)
+		}
+	}
+	pick := func(all []string) (some []string) {
+		for _, k := range keep {
+			some = append(some, all[k])
+		}
+		return some
+	}
+	out = append(out, table.Row{Line: rows[0].Line, Cells: pick(heads[lang]), First: true, Ruled: rows[0].Prose})
+	for k, l := range run {
+		end := len(rows)
+		if k+1 < len(run) {
+			end = run[k+1].row
+		}
+		r := table.Row{Line: rows[l.row].Line, Cells: pick(cells(l))}
+		if end > l.row+1 {
+			r.Spans = uint8(min(rows[end-1].Line-r.Line+1, 255))
+		}
+		out = append(out, r)
+	}
+	return out
+}
