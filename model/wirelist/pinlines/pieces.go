@@ -24,8 +24,9 @@ var dashes = regexp.MustCompile(` [-–—] `)
 
 // reader is how the lines of a run are read.
 type reader struct {
-	lang string // whose short forms of colours count
-	dash bool   // dashes part pieces: where they do not, one behind a name is a pole
+	lang  string // whose short forms of colours count
+	dash  bool   // dashes part pieces: where they do not, one behind a name is a pole
+	loose bool   // letters beside a size are the short form of a colour, known or not
 }
 
 // piece is a part of a line.
@@ -151,6 +152,9 @@ func (l *line) take(rest string, r reader) bool {
 					return false // a lamp, or the shade of the colour
 				}
 				l.colour, l.size, l.bare, p.text = v.colour, v.size, v.bare, text
+			}
+			if first, behind, ok := strings.Cut(p.text, " "); ok && l.colour != "" && l.size == "" && value.IsSection(first) {
+				l.size, l.bare, p.text = first, true, strings.TrimSpace(behind)
 			}
 			if to, ok := cutToWord(p.text); ok && len(l.texts)+len(l.colour) > 0 {
 				if l.to != "" || strings.Contains(to, ": ") || dashes.MatchString(to) {
@@ -321,10 +325,10 @@ func valuesOf(text string, r reader) (v values, ok bool) {
 			continue
 		}
 		a, b := text[:at], strings.TrimSpace(text[at:])
-		if size, bare := sizeOf(b); size && isColour(a, r) {
+		if size, bare := sizeOf(b); size && (isColour(a, r) || r.loose && letters.MatchString(a)) {
 			return values{a, b, bare}, true
 		}
-		if size, bare := sizeOf(a); size && isColour(b, r) {
+		if size, bare := sizeOf(a); size && (isColour(b, r) || r.loose && letters.MatchString(b)) {
 			return values{b, a, bare}, true
 		}
 	}

@@ -27,12 +27,14 @@ func Rows(h shape.Headings, t *table.Table) []table.Row {
 	if h.HeadLine() > 0 || h.Numbered() {
 		return t.Rows
 	}
-	made, long := map[int][]table.Row{}, false
+	made, long, above := map[int][]table.Row{}, false, map[int]int{}
 	of := map[int]int{}
 	for i := 0; i < len(t.Rows); {
 		n := runAt(t.Rows, i)
 		if of[i] = n; n > 0 {
-			made[i] = tableOf(h, t.Rows, i, n)
+			if made[i] = tableOf(h, t.Rows, i, n); made[i] == nil && n > 1 {
+				made[i], above[i] = beside(h, t.Rows, i, n)
+			}
 		}
 		long = long || n >= least && made[i] != nil
 		i += max(n, 1)
@@ -45,8 +47,9 @@ func Rows(h shape.Headings, t *table.Table) []table.Row {
 		n := of[i]
 		switch {
 		case made[i] != nil:
-			if k := len(out) - 1; k >= 0 && len(out[k].Cells) > 1 && out[k].Raw != "" {
-				out[k].Cells = []string{withoutBlanks(out[k].Raw)}
+			out = out[:len(out)-above[i]]
+			if k := len(out) - 1; k >= 0 && above[i] == 0 && out[k].Raw != "" {
+				title(&out[k], t.Marked && t.Rows[i].Line <= out[k].Line+2)
 			}
 			out = append(out, made[i]...)
 		default:
@@ -55,6 +58,19 @@ func Rows(h shape.Headings, t *table.Table) []table.Row {
 		i += max(n, 1)
 	}
 	return out
+}
+
+// belowHeadings is the level of a line that heads what follows, below every heading with its signs.
+const belowHeadings = 7
+
+// title makes one cell of the row above a run, and the heading of it in a text with headings.
+func title(r *table.Row, heads bool) {
+	if len(r.Cells) > 1 {
+		r.Cells = []string{withoutBlanks(r.Raw)}
+	}
+	if f, ok := frontOf(r.Raw); ok && f.isLettered() && heads && !r.Point { // "X1 (motor plug)"
+		r.Level = belowHeadings
+	}
 }
 
 // runAt is how many rows from one on begin with a cavity each, and with what goes on in a line below set in deeper.
@@ -95,14 +111,14 @@ func goesOn(above, raw string) bool {
 
 // tableOf is the headings and the rows of a run; nil where it is none.
 func tableOf(h shape.Headings, rows []table.Row, i, n int) []table.Row {
-	if i > 0 && h.IsHead(rows[i-1]) || h.IsHead(rows[i]) {
+	if i > 0 && len(rows[i-1].Cells) > 1 && h.IsHead(rows[i-1]) || h.IsHead(rows[i]) {
 		return nil
 	}
 	var best []*line
 	lang, most := "", -1
-	for _, of := range []reader{{"", false}, {"de", false}, {"", true}, {"de", true}} {
+	for _, of := range readers() {
 		run, ok := linesOf(rows[i:i+n], of)
-		if !ok {
+		if !ok || of.lang == "de" && isEnglish(run) || of.loose && (best != nil || !mostHued(run, of)) {
 			continue
 		}
 		hued, used := 0, 0
@@ -127,6 +143,39 @@ func tableOf(h shape.Headings, rows []table.Row, i, n int) []table.Row {
 		return nil
 	}
 	return written(best, lang, rows[i:i+n])
+}
+
+// readers are the ways to read the lines of a run, the first that reads most colours is taken.
+func readers() (all []reader) {
+	for _, loose := range []bool{false, true} {
+		for _, dash := range []bool{false, true} {
+			all = append(all, reader{"", dash, loose}, reader{"de", dash, loose})
+		}
+	}
+	return all
+}
+
+// english are short forms of colours that German does not have.
+var english = regexp.MustCompile(`(?i)^(?:bk|blk|rd|red|ye|yel|bu|blu|wh|wht|gy|gry|og|pk|vt|bn|brn)$`)
+
+// isEnglish reports whether the colour of some line has such a short form.
+func isEnglish(run []*line) bool {
+	return slices.ContainsFunc(run, func(l *line) bool {
+		return slices.ContainsFunc(strings.FieldsFunc(l.colour, func(r rune) bool { return r == '/' || r == '-' || r == ' ' }), english.MatchString)
+	})
+}
+
+// mostHued reports whether half of the colours of a run are known.
+func mostHued(run []*line, r reader) bool {
+	all, known := 0, 0
+	for _, l := range run {
+		if l.colour != "" {
+			if all++; isColour(l.colour, r) {
+				known++
+			}
+		}
+	}
+	return 2*known >= all
 }
 
 // linesOf reads the rows of a run in one way.
@@ -191,7 +240,7 @@ func isOutput(text string) bool {
 }
 
 // letters is a text that may be the short form of a colour.
-var letters = regexp.MustCompile(`^[A-Z]{1,4}(?:[/-][A-Z]{1,4}){0,2}$`)
+var letters = regexp.MustCompile(`^[A-Z]{1,5}(?:[/-][A-Z]{1,5}){0,2}$`)
 
 // settle says what the texts of the lines are by all of them; false where they are not of one kind.
 func settle(run []*line) bool {
