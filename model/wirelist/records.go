@@ -37,6 +37,7 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 		t.Rows = manual.Rows(t)
 		t.Rows = goeson.Rows(t)
 		t.Rows = pinlines.Rows(h, t)
+		t.Rows = pinlines.Braced(t)
 		t.Rows = withOwnEnds(im, h, t)
 		t.Rows = midarrow.Rows(h, t)
 		t.Rows = withParts(im, h, t)

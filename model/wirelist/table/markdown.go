@@ -20,6 +20,11 @@ func hasRuler(text string) bool {
 	return false
 }
 
+// hasFences reports whether lines of the text stand between fences, as no other text has them.
+func hasFences(text string) bool {
+	return strings.Count("\n"+text, "\n```") == 2
+}
+
 // isRuler is a line of |:---:|---| alone, with two cells or more.
 func isRuler(line string) bool {
 	return strings.Count(line, "|") > 0 && strings.Contains(line, "--") && strings.Trim(line, "|:- \t") == ""
