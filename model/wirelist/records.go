@@ -36,7 +36,7 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 		t := &out[i]
 		t.Rows = manual.Rows(t)
 		t.Rows = goeson.Rows(t)
-		t.Rows = pinlines.Rows(h, t)
+		t.Rows = withPins(im, h, t)
 		t.Rows = pinlines.Braced(t)
 		t.Rows = withOwnEnds(im, h, t)
 		t.Rows = midarrow.Rows(h, t)
@@ -70,6 +70,12 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 		}
 	}
 	return out, told
+}
+
+// withPins makes tables of the lines of pinouts; what the list says of its colours counts in them.
+func withPins(im *draft.Importer, h shape.Headings, t *table.Table) []table.Row {
+	h.Colours = im.Keys[t.File]
+	return pinlines.Rows(h, t)
 }
 
 // withOwnEnds writes headings above rows that begin with a cavity of one connector each, and says that nothing but their cells says so.

@@ -37,8 +37,11 @@ func beside(h shape.Headings, rows []table.Row, i, n int) (made []table.Row, abo
 	}
 	titled := false
 	if k >= 0 && rows[k].Raw != "" && rows[k].Line+4 > rows[i].Line {
-		a, b := cutAt(rows[k].Raw, at)
-		if titled = a != "" && b != "" && gapBefore(rows[k].Raw, at); titled {
+		if len(wide.Split(strings.TrimSpace(rows[k].Raw), -1)) > 2 {
+			return nil, 0 // headings
+		}
+		a, b := titlesOf(rows[k].Raw, at)
+		if titled = a != "" && b != ""; titled {
 			titles = [2]table.Row{rows[k], rows[k]}
 			titles[0].Cells, titles[1].Cells = []string{withoutBlanks(a)}, []string{withoutBlanks(b)}
 			titles[0].Gap, titles[1].Gap = nil, nil
@@ -62,6 +65,19 @@ func beside(h shape.Headings, rows []table.Row, i, n int) (made []table.Row, abo
 		}
 	}
 	return tableOf(h, turns, 0, len(turns)), 0
+}
+
+// titlesOf parts the line of two titles, of which the second stands nearly where the cavities below it do; "" where it does not.
+func titlesOf(raw string, at int) (one, other string) {
+	const most = 3 // characters beside them (no source)
+	for by := 0; by <= most; by++ {
+		for _, k := range []int{at - by, at + by} {
+			if k > 2 && gapBefore(raw, k) {
+				return cutAt(raw, k)
+			}
+		}
+	}
+	return "", ""
 }
 
 // cutAt parts a line at a place, in characters.

@@ -21,6 +21,9 @@ var tightBrace = regexp.MustCompile(`[ \t]([\\/}])$`)
 
 // cutBrace cuts such a sign off a line.
 func (l *line) cutBrace(text string) string {
+	if !strings.ContainsAny(text, `\/})]>|┐┘┤╮╯┑┙┥`) {
+		return text // most lines
+	}
 	m := braces.FindStringSubmatchIndex(text)
 	if m == nil {
 		m = tightBrace.FindStringSubmatchIndex(text)
@@ -38,7 +41,8 @@ func (l *line) cutBrace(text string) string {
 // join says of the lines that braces hold together what stands beside the brace; ok is false where a brace holds one line alone.
 func join(run []*line) bool {
 	for i, l := range run {
-		beside := i > 0 && strings.ContainsAny(run[i-1].brace, `\}|┐╮`) || i+1 < len(run) && strings.ContainsAny(run[i+1].brace, `/}|┘╯`)
+		beside := i > 0 && strings.ContainsAny(run[i-1].brace, `\}|┐╮`) ||
+			i+1 < len(run) && strings.ContainsAny(run[i+1].brace, `/}|┘╯`)
 		if l.brace == ">" && !beside && l.braced != "" {
 			if l.to != "" {
 				return false
@@ -85,7 +89,11 @@ func held(run []*line) (n int) {
 }
 
 // twists are beginnings of the words for wires that are twisted together. From memory, no source.
-var twists = regexp.MustCompile(`(?i)\b(?:twist\pL*|pair\b|pairs\b|verdrillt|verseilt|torsadée?s?|gedraaid|getwist|intrecciat[ioae]|trenzad[oa]s?|partvinnad)`)
+var twists = regexp.MustCompile(`(?i)\b(?:twist\pL*|pairs?\b|verdrillt|verseilt|torsadée?s?|gedraaid|getwist|intrecciat[ioae]|` +
+	`trenzad[oa]s?|partvinnad)`)
+
+// shields are the words for wires in one shield. From memory, no source.
+var shields = regexp.MustCompile(`(?i)\b(?:shielded|screened|geschirmt|blindée?s?|afgeschermd|schermat[ioae]|apantallad[oa]s?)`)
 
 // say adds what stands beside a brace to each of the lines that it holds; one that is twisted says with which. The drain of a pair is
 // none of the two.
@@ -103,6 +111,8 @@ func say(of []*line) {
 	end := 0
 	if at := twists.FindAllStringIndex(text, -1); at != nil {
 		end = at[len(at)-1][1]
+	} else if at := shields.FindStringIndex(text); at != nil {
+		end = at[1]
 	}
 	var with []string
 	for _, l := range of {

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
 )
 
 // braceCell is a cell at the end of a row that holds it together with the one above or below, with what is said of both or without.
@@ -51,7 +52,10 @@ func braceOf(r table.Row) *line {
 	for last > 0 && r.Cells[last] == "" {
 		last--
 	}
-	if last < 2 || len(r.Cells[last]) > 80 || r.Cells[last][0] >= 'A' && r.Cells[last][0] <= 'z' && r.Cells[last][0] != '\\' && r.Cells[last][0] != ']' {
+	if last < 2 {
+		return nil
+	}
+	if c := r.Cells[last]; value.IsDigit(c[0]) || c[0] >= 'A' && c[0] <= 'Z' || c[0] >= 'a' && c[0] <= 'z' {
 		return nil // most rows
 	}
 	m := braceCell.FindStringSubmatch(r.Cells[last])

@@ -9,16 +9,16 @@ import (
 )
 
 // cavity is one cavity at the front of a line.
-const cavity = `(?:[A-Z]{0,2}[0-9]{1,3}[a-ux-zB-UX-Z]?|[A-Za-z])`
+const cavity = `(?:[A-Z]{0,2}[0-9]{1,3}[a-ux-zB-UX-Z]?|PE|[A-Za-z])`
 
 // fronts is what a line begins with: a word for a cavity or none, a connector before the cavity or none, the cavity, further ones, and a
 // sign or a blank behind them.
-var fronts = regexp.MustCompile(`^(?:(\pL+)\.? )?#?(?:([A-Z]{1,4}[0-9]{1,4})[-:./])?(` + cavity + `)` +
-	`((?:(?: ?(?:-|–|\.\.\.?|…|&|,|/) ?| (?:to|thru|through|and|und|et|bis|à|y|e) )` + cavity + `)*)` +
-	`(?:[ \t]*(?:[:=|]|[.)](?:[^.\S]|$)|[-–—] )|[ \t]*\.{2,}|[ \t]|$)`)
+var fronts = regexp.MustCompile(`^(?:(\pL+)\.?[ \t]+)?#?(?:([A-Z]{1,4}[0-9]{1,4})[-:./])?(` + cavity + `)` +
+	`((?:(?:[ \t]*(?:\.\.\.?|…)[ \t]*| ?(?:-|–|&|,|/) ?| (?:to|thru|through|and|und|et|bis|à|y|e) )` + cavity + `)*)` +
+	`(?:[ \t]*(?:[:=|]|[.)](?:[^.\S]|$)|[-–—]+ )|[ \t]*\.{2,}|[ \t]|$)`)
 
 // parts are the signs between the cavities of a range or a series.
-var parts = regexp.MustCompile(` ?(?:-|–|\.\.\.?|…|&|,|/) ?| (?:to|thru|through|and|und|et|bis|à|y|e) `)
+var parts = regexp.MustCompile(`[ \t]*(?:\.\.\.?|…)[ \t]*| ?(?:-|–|&|,|/) ?| (?:to|thru|through|and|und|et|bis|à|y|e) `)
 
 // front is the beginning of a line.
 type front struct {
@@ -59,7 +59,8 @@ func frontOf(raw string) (f front, ok bool) {
 		f.more = true
 		f.pins = spread(of(3) + more)
 	}
-	if len(f.pins[0]) == 1 && (!name.IsCavity(f.pins[0]) || f.pins[0] > "9" && !f.sign && len(f.rest)-len(strings.TrimLeft(f.rest, " \t")) < 1) {
+	gap := len(f.rest) > len(strings.TrimLeft(f.rest, " \t"))
+	if p := f.pins[0]; len(p) == 1 && (!name.IsCavity(p) || p > "9" && !f.sign && !gap) {
 		return f, false
 	}
 	return f, true

@@ -7,6 +7,7 @@ import (
 
 	"contralay/model/wirelist/arrow"
 	"contralay/model/wirelist/doingword"
+	"contralay/model/wirelist/huekey"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
@@ -14,7 +15,8 @@ import (
 )
 
 // wide is what parts pieces beyond doubt: a wide gap, a tab, a bar, or a row of dots.
-var wide = regexp.MustCompile(`[ \t]*(?:\.{2,}|…+|_{3,}|·{3,}|(?:\. ){3,}\.?)[ \t]*|[ \t]*\t[ \t]*| {2,}| \| `)
+var wide = regexp.MustCompile(`[ \t]*(?:\.{2,}|…+|_{3,}|·{3,}|(?:\. ){3,}\.?)[ \t]*|[ \t]*\t[ \t]*|` +
+	`[ \t]+(?:-{2,}|–{2,})(?:[ \t]+|$)| {2,}| \| `)
 
 // narrow is what parts pieces where one of them is a value, and where dashes do so as well.
 var narrow, dashed = regexp.MustCompile(`(?: ?, +|; +|: )`), regexp.MustCompile(`(?: ?, +|; +| [-–—] |: )`)
@@ -24,9 +26,10 @@ var dashes = regexp.MustCompile(` [-–—] `)
 
 // reader is how the lines of a run are read.
 type reader struct {
-	lang  string // whose short forms of colours count
-	dash  bool   // dashes part pieces: where they do not, one behind a name is a pole
-	loose bool   // letters beside a size are the short form of a colour, known or not
+	lang  string           // whose short forms of colours count
+	dash  bool             // dashes part pieces: where they do not, one behind a name is a pole
+	key   huekey.ColourKey // what the list itself says of its short forms, nil for nothing
+	loose bool             // letters beside a size are the short form of a colour, known or not
 }
 
 // piece is a part of a line.
@@ -46,6 +49,7 @@ type line struct {
 	texts                []string
 	notes                []string
 	free                 bool
+	points               string // the first sign of an arrow right behind the cavity: where the signal flows, where lines have both kinds
 	behind               bool   // a text that is no name stands behind the values
 	brace                string // what joins it to the line above or below
 	braced               string // the text behind that
@@ -66,6 +70,9 @@ func lineOf(raw string, r reader) (l *line, ok bool) {
 		}
 		return l, true
 	}
+	if f.more && tight.MatchString(raw) {
+		return l, false // a range, of which nobody knows what it says
+	}
 	if f.more {
 		l.pins = f.pins[:1]
 		f.rest = f.one
@@ -73,6 +80,9 @@ func lineOf(raw string, r reader) (l *line, ok bool) {
 	rest := strings.TrimLeft(f.rest, " \t")
 	for _, sign := range []string{": ", "= ", "- ", "– ", "— ", ":\t", ".", "|"} {
 		rest = strings.TrimLeft(strings.TrimPrefix(rest, sign), " \t")
+	}
+	if at := leads.FindString(rest); at != "" {
+		l.points, rest = at[:1], rest[len(at):]
 	}
 	rest = l.cutBrace(strings.TrimRight(rest, " \t"))
 	rest, ok = l.cutTo(rest)
@@ -89,8 +99,14 @@ func (l *line) hasValues(body string, r reader) bool {
 	return false
 }
 
+// tight is a line that begins with a range beyond doubt.
+var tight = regexp.MustCompile(`^[ \t]*(?:\pL+\.? )?#?[A-Z]{0,2}[0-9]{1,3}(?:-|–|\.\.\.?|…)[A-Z]{0,2}[0-9]{1,3}\b`)
+
 // withoutBlanks makes one blank of several.
 func withoutBlanks(s string) string { return strings.Join(strings.Fields(s), " ") }
+
+// leads is an arrow right behind the cavity.
+var leads = regexp.MustCompile(`^(?:<-+|-+>)[ \t]+`)
 
 // back is an arrow that comes from where the wire goes, or one that has two heads.
 var back = regexp.MustCompile(`(?:^|[ \t])(?:<-+|<=+|←)[ \t]`)
@@ -98,8 +114,10 @@ var back = regexp.MustCompile(`(?:^|[ \t])(?:<-+|<=+|←)[ \t]`)
 // cutTo cuts the arrow and the place where the wire goes off a line; ok is false where there are two arrows, or nothing before one.
 func (l *line) cutTo(rest string) (string, bool) {
 	from, to := arrow.In(rest)
-	if at := back.FindStringIndex(rest); to == 0 && at != nil {
-		from, to = at[0], at[1]
+	if strings.ContainsAny(rest, "<←") {
+		if at := back.FindStringIndex(rest); to == 0 && at != nil {
+			from, to = at[0], at[1]
+		}
 	}
 	if to == 0 {
 		return rest, true
@@ -121,6 +139,7 @@ func endOf(text string) string { return inBrackets.ReplaceAllString(text, "$1:$2
 
 // take reads the pieces of a line; ok is false where two of them say one thing.
 func (l *line) take(rest string, r reader) bool {
+	needs := false            // a colour: a size stood behind a name with one blank
 	last, far := false, false // whether the piece before is the name of the wire, or where it goes
 	for _, p := range cut(rest, r) {
 		v, ok := valuesOf(p.text, r)
@@ -132,6 +151,11 @@ func (l *line) take(rest string, r reader) bool {
 			return false // a cavity of the place, or a pole
 		}
 		far = false
+		if m := numbered.FindStringSubmatch(p.text); m != nil && l.colour == "" && isColour(m[1], r) {
+			l.colour, last = m[1], false
+			l.notes = append(l.notes, p.text)
+			continue
+		}
 		switch {
 		case ok && (v.colour != "" && l.colour != "" || v.size != "" && l.size != ""):
 			return false
@@ -156,6 +180,9 @@ func (l *line) take(rest string, r reader) bool {
 			if first, behind, ok := strings.Cut(p.text, " "); ok && l.colour != "" && l.size == "" && value.IsSection(first) {
 				l.size, l.bare, p.text = first, true, strings.TrimSpace(behind)
 			}
+			if at := strings.LastIndexByte(p.text, ' '); at > 0 && l.size == "" && value.IsSection(p.text[at+1:]) {
+				l.size, l.bare, p.text, needs = p.text[at+1:], true, p.text[:at], true
+			}
 			if to, ok := cutToWord(p.text); ok && len(l.texts)+len(l.colour) > 0 {
 				if l.to != "" || strings.Contains(to, ": ") || dashes.MatchString(to) {
 					return false
@@ -175,7 +202,7 @@ func (l *line) take(rest string, r reader) bool {
 			last = true
 		}
 	}
-	return true
+	return !needs || l.colour != ""
 }
 
 // mostWords is how many words the name of a wire has: more are a sentence (no source).
@@ -192,7 +219,8 @@ func saysMore(text string) bool {
 		return true
 	}
 	for i, s := range w {
-		if (s == "-" || s == "--") && i+1 < len(w) || s == ">" || i > 0 && i+1 < len(w) && slices.Contains(words.ToWords(), s) || strings.Contains(s, ":") {
+		if last := i+1 == len(w); !last && (s == "-" || s == "--" || i > 0 && slices.Contains(words.ToWords(), s)) ||
+			s == ">" || strings.Contains(s, ":") {
 			return true
 		}
 	}
@@ -236,9 +264,10 @@ func cut(rest string, r reader) (all []piece) {
 			continue
 		}
 		for _, w := range wide.Split(p.text, -1) {
-			if w = strings.Trim(w, " \t,;"); w == "" {
+			if w = strings.Trim(w, " \t,;"); strings.Trim(w, "-–—") == "" {
 				continue
 			}
+			w = strings.TrimPrefix(strings.TrimPrefix(w, "- "), "– ")
 			if some := valued(w, r); some != nil {
 				all = append(all, some...)
 			} else {
@@ -251,6 +280,9 @@ func cut(rest string, r reader) (all []piece) {
 
 // valued parts a text at its narrow marks; nil where no piece is a value.
 func valued(text string, r reader) (all []piece) {
+	if !strings.ContainsAny(text, ",;:-–—") {
+		return nil // most texts
+	}
 	found := false
 	marks := narrow
 	if r.dash {
@@ -317,6 +349,9 @@ func valuesOf(text string, r reader) (v values, ok bool) {
 	if isColour(text, r) {
 		return values{colour: text}, true
 	}
+	if !value.HasDigit(text) {
+		return v, false
+	}
 	if size, bare := sizeOf(text); size {
 		return values{size: text, bare: bare}, true
 	}
@@ -338,6 +373,9 @@ func valuesOf(text string, r reader) (v values, ok bool) {
 // within parts a colour and a size off the end of a text, or its beginning, "INJ1 20 yellow/blue"; called is "" where the two do not stand
 // there.
 func within(text string, r reader) (v values, called string) {
+	if !value.HasDigit(text) {
+		return v, ""
+	}
 	w := strings.Fields(text)
 	for n := 2; n < 5 && n < len(w); n++ {
 		at := len(w) - n
@@ -362,8 +400,14 @@ func cutRemark(text string) (called, remark string) {
 	return called, behind
 }
 
+// numbered is a colour with a number behind a stroke, as wires are marked that have one colour.
+var numbered = regexp.MustCompile(`^(\pL{3,})/[0-9]{1,2}$`)
+
 // isColour reports whether a text is a colour and no digits alone.
 func isColour(text string, r reader) bool {
+	if r.key != nil && r.key.Written(text) && !value.HasDigit(text) {
+		return true
+	}
 	if len(text) < 2 || value.HasDigit(text) {
 		return false
 	}

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/huekey"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
@@ -114,11 +115,17 @@ func tableOf(h shape.Headings, rows []table.Row, i, n int) []table.Row {
 	if i > 0 && len(rows[i-1].Cells) > 1 && h.IsHead(rows[i-1]) || h.IsHead(rows[i]) {
 		return nil
 	}
+	if i > 0 && rows[i].Line == rows[i-1].Line+1 && isRowLike(rows[i-1].Raw) {
+		return nil // of which the first is not understood
+	}
 	var best []*line
 	lang, most := "", -1
-	for _, of := range readers() {
+	for _, of := range readers(h.Colours) {
+		if of.loose && best != nil {
+			break
+		}
 		run, ok := linesOf(rows[i:i+n], of)
-		if !ok || of.lang == "de" && isEnglish(run) || of.loose && (best != nil || !mostHued(run, of)) {
+		if !ok || of.lang == "de" && isEnglish(run) || of.loose && !mostHued(run, of) {
 			continue
 		}
 		hued, used := 0, 0
@@ -138,6 +145,9 @@ func tableOf(h shape.Headings, rows []table.Row, i, n int) []table.Row {
 		if hued > most {
 			best, lang, most = run, of.lang, hued
 		}
+		if hued == used {
+			break // no other way reads more
+		}
 	}
 	if best == nil || !settle(best) || !join(best) {
 		return nil
@@ -145,11 +155,18 @@ func tableOf(h shape.Headings, rows []table.Row, i, n int) []table.Row {
 	return written(best, lang, rows[i:i+n])
 }
 
+// isRowLike reports whether a line above a run could be one of it: a digit or a word for a cavity is before several pieces.
+func isRowLike(raw string) bool {
+	first, _, _ := strings.Cut(strings.TrimSpace(raw), " ")
+	return first != "" && (first[0] <= '9' && first[0] >= '0' || name.IsPinWord(table.Fold(first))) &&
+		len(wide.Split(strings.TrimSpace(raw), -1)) > 2
+}
+
 // readers are the ways to read the lines of a run, the first that reads most colours is taken.
-func readers() (all []reader) {
+func readers(key huekey.ColourKey) (all []reader) {
 	for _, loose := range []bool{false, true} {
 		for _, dash := range []bool{false, true} {
-			all = append(all, reader{"", dash, loose}, reader{"de", dash, loose})
+			all = append(all, reader{"", dash, key, loose}, reader{"de", dash, key, loose})
 		}
 	}
 	return all
@@ -161,7 +178,8 @@ var english = regexp.MustCompile(`(?i)^(?:bk|blk|rd|red|ye|yel|bu|blu|wh|wht|gy|
 // isEnglish reports whether the colour of some line has such a short form.
 func isEnglish(run []*line) bool {
 	return slices.ContainsFunc(run, func(l *line) bool {
-		return slices.ContainsFunc(strings.FieldsFunc(l.colour, func(r rune) bool { return r == '/' || r == '-' || r == ' ' }), english.MatchString)
+		parts := strings.FieldsFunc(l.colour, func(r rune) bool { return strings.ContainsRune("/- ", r) })
+		return slices.ContainsFunc(parts, english.MatchString)
 	})
 }
 
@@ -212,6 +230,34 @@ func areTerminals(run []*line) bool {
 	return n > 0
 }
 
+// pointBothWays reports whether arrows right behind the cavities say where the signals flow: some lines have one to the left and some one
+// to the right, or none has any.
+func pointBothWays(run []*line) bool {
+	n, left := 0, 0
+	used := 0
+	for _, l := range run {
+		if l.free {
+			continue
+		}
+		used++
+		if l.points != "" {
+			n++
+		}
+		if l.points == "<" {
+			left++
+		}
+	}
+	return n == 0 || n == used && left > 0 && left < n
+}
+
+// areCurrents reports whether the first texts of the lines are currents: they are those of fuses, and no names.
+func areCurrents(run []*line) bool {
+	return slices.ContainsFunc(run, func(l *line) bool { return len(l.texts) > 0 && current.MatchString(l.texts[0]) })
+}
+
+// current is a current.
+var current = regexp.MustCompile(`^[0-9.,]+ ?[Aa]$`)
+
 // terminal is the letters of a terminal.
 var terminal = regexp.MustCompile(`^[A-Z]{1,3}$`)
 
@@ -255,7 +301,7 @@ func settle(run []*line) bool {
 				seen[key] = true
 			}
 		}
-		if last != "" && l.plug == "" && name.Ordinal(last) > 0 && name.Ordinal(l.pins[0]) > 0 && name.Ordinal(l.pins[0]) <= name.Ordinal(last) {
+		if a, b := name.Ordinal(last), name.Ordinal(l.pins[0]); l.plug == "" && a > 0 && b > 0 && b <= a {
 			return false
 		}
 		last = l.pins[len(l.pins)-1]
@@ -282,7 +328,7 @@ func settle(run []*line) bool {
 	if used == 0 || 3*told < 2*used || bare > 0 && 3*bare < 2*used || 3*behind >= 2*used {
 		return false // what stands behind the values of most lines may be where they go
 	}
-	if areTerminals(run) {
+	if areTerminals(run) || !pointBothWays(run) || areCurrents(run) {
 		return false
 	}
 	closeBrackets(run)
