@@ -11,9 +11,9 @@ import (
 // cavity is one cavity at the front of a line.
 const cavity = `(?:[A-Z]{0,2}[0-9]{1,3}[a-ux-zB-UX-Z]?|PE|[A-Za-z])`
 
-// fronts is what a line begins with: a word for a cavity or none, a connector before the cavity or none, the cavity, further ones, and a
+// fronts is what a line begins with behind a word for a cavity: a connector before the cavity or none, the cavity, further ones, and a
 // sign or a blank behind them.
-var fronts = regexp.MustCompile(`^(?:(\pL+)\.?[ \t]+)?#?(?:([A-Z]{1,4}[0-9]{1,4})[-:./])?(` + cavity + `)` +
+var fronts = regexp.MustCompile(`^#?(?:([A-Z]{1,4}[0-9]{1,4})[-:./])?(` + cavity + `)` +
 	`((?:(?:[ \t]*(?:\.\.\.?|…)[ \t]*| ?(?:-|–|&|,|/) ?| (?:to|thru|through|and|und|et|bis|à|y|e) )` + cavity + `)*)` +
 	`(?:[ \t]*(?:[:=|]|[.)](?:[^.\S]|$)|[-–—]+ )|[ \t]*\.{2,}|[ \t]|$)`)
 
@@ -37,6 +37,10 @@ func frontOf(raw string) (f front, ok bool) {
 	if text == "" || strings.HasPrefix(text, "- ") || strings.HasPrefix(text, "* ") {
 		return f, false
 	}
+	first, behind, worded := strings.Cut(text, " ")
+	if worded = worded && name.IsPinWord(table.Fold(strings.TrimRight(first, "."))); worded {
+		text = strings.TrimLeft(behind, " \t")
+	}
 	m := fronts.FindStringSubmatchIndex(text)
 	if m == nil {
 		return f, false
@@ -47,17 +51,12 @@ func frontOf(raw string) (f front, ok bool) {
 		}
 		return text[m[2*k]:m[2*k+1]]
 	}
-	if w := of(1); w != "" && !name.IsPinWord(table.Fold(w)) {
-		return f, false
-	}
-	f.plug, f.pins, f.at = of(2), []string{of(3)}, len(raw)-len(text)
-	behind := text[m[1]:]
-	f.one = text[m[7]:]
-	f.rest = behind
-	f.sign = of(1) != "" || strings.ContainsAny(text[m[9]:m[1]], ":=|.)-–—")
-	if more := of(4); more != "" {
+	f.plug, f.pins, f.at = of(1), []string{of(2)}, len(raw)-len(strings.TrimLeft(raw, " \t"))
+	f.one, f.rest = text[m[5]:], text[m[1]:]
+	f.sign = worded || strings.ContainsAny(text[m[7]:m[1]], ":=|.)-–—")
+	if more := of(3); more != "" {
 		f.more = true
-		f.pins = spread(of(3) + more)
+		f.pins = spread(of(2) + more)
 	}
 	gap := len(f.rest) > len(strings.TrimLeft(f.rest, " \t"))
 	if p := f.pins[0]; len(p) == 1 && (!name.IsCavity(p) || p > "9" && !f.sign && !gap) {

@@ -157,6 +157,8 @@ func (l *line) take(rest string, r reader) bool {
 			continue
 		}
 		switch {
+		case p.aside && v.bare && v.colour == "" && l.size != "":
+			l.notes, last = append(l.notes, "("+p.text+")"), false // the number of a core
 		case ok && (v.colour != "" && l.colour != "" || v.size != "" && l.size != ""):
 			return false
 		case ok:
@@ -168,8 +170,13 @@ func (l *line) take(rest string, r reader) bool {
 		case p.aside && p.joined && last && l.colour == "" && l.size == "":
 			l.texts[len(l.texts)-1] += " (" + p.text + ")"
 		case p.aside:
+			if strings.Trim(p.text, "0123456789") == "" {
+				p.text = "(" + p.text + ")"
+			}
 			l.notes = append(l.notes, p.text)
 			last = false
+		case l.colour+l.size != "" && isRemark(p.text):
+			l.notes, last = append(l.notes, p.text), false
 		default:
 			if v, text := within(p.text, r); text != "" && l.colour == "" && l.size == "" {
 				if strings.HasSuffix(strings.ToLower(text), " light") {
@@ -431,4 +438,7 @@ func sizeOf(text string) (size, bare bool) {
 }
 
 // isRemark reports whether a text says what is done with a wire and does not name it.
-func isRemark(text string) bool { return doingword.Says(text) }
+func isRemark(text string) bool {
+	first, _, _ := strings.Cut(text, ",")
+	return doingword.Says(first)
+}

@@ -67,7 +67,10 @@ func TestDresses(t *testing.T) {
 
 // A row of a text knows its line as it stands; one of separated values, or with a command in it, does not.
 func TestRaw(t *testing.T) {
-	for name, want := range map[string][]string{"list.txt": {" 1  a   RED", " 2  b   BLUE", "", " 4  d   GREEN"}, "list.csv": {"", "", "", ""}} {
+	for name, want := range map[string][]string{
+		"list.txt": {" 1  a   RED", " 2  b   BLUE", "", " 4  d   GREEN"},
+		"list.csv": {"", "", "", ""},
+	} {
 		text := " 1  a   RED\n 2  b   BLUE\n 3  \x1bc   WHITE\n 4  d   GREEN\n"
 		if name == "list.csv" {
 			text = strings.ReplaceAll(text, "   ", ",")
