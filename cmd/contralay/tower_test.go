@@ -110,7 +110,8 @@ var lists = []string{"commas", "abreast", "signs", "twoscripts", "columned", "co
 	"words", "printed", "endtext", "sentence", "sidehead", "rising", "shape", "endvalues", "squaremm", "tail", "cableonce",
 	"corecells", "pinhues", "column", "cablelines", "fuseways", "doubt", "cableheads", "pads", "arrow", "point", "runline",
 	"padlines", "alike", "lettered", "jotted", "penned", "stamped", "leaders", "pinlines", "noted", "record", "goeson", "manual",
-	"ownends", "midarrow", "parthead", "dotends", "farheads", "splicecells", "outputs", "thingheads", "pieces", "grid", "twoside", "titled",
+	"ownends", "midarrow", "parthead", "twoheads", "severalto", "codedwires", "dotends", "farheads", "splicecells", "outputs",
+	"thingheads", "pieces", "grid", "twoside", "titled",
 	"parted", "plugwires", "block", "bothends", "described", "thingpins", "settle", "toget", "reading", "draft", "saidonce", "likeabove",
 	"total", "taghues", "farside", "runon", "grouphead", "row", "endpins", "toldpairs", "join", "audit"}
 

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/audit"
+	"contralay/model/wirelist/codedwires"
 	"contralay/model/wirelist/dotends"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/farheads"
@@ -22,11 +23,13 @@ import (
 	"contralay/model/wirelist/pinlines"
 	"contralay/model/wirelist/record"
 	"contralay/model/wirelist/report"
+	"contralay/model/wirelist/severalto"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/splicecells"
 	"contralay/model/wirelist/squaremm"
 	"contralay/model/wirelist/stamped"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/twoheads"
 )
 
 // withRecords makes one row of a table of each block of rows that tells a wire; told are the other rows of it, by the first.
@@ -41,6 +44,9 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 		t.Rows = withOwnEnds(im, h, t)
 		t.Rows = midarrow.Rows(h, t)
 		t.Rows = withParts(im, h, t)
+		t.Rows = twoheads.Rows(h, t)
+		t.Rows = severalto.Rows(h, t)
+		t.Rows = codedwires.Rows(h, t)
 		t.Rows = dotends.Rows(h, t)
 		t.Rows = splicecells.Rows(h, t)
 		t.Rows = farheads.Rows(h, t)
