@@ -17,6 +17,12 @@ var fronts = regexp.MustCompile(`^#?(?:([A-Z]{1,4}[0-9]{1,4})[-:./])?(` + cavity
 	`((?:(?:[ \t]*(?:\.\.\.?|…)[ \t]*| ?(?:-|–|&|,|/) ?| (?:to|thru|through|and|und|et|bis|à|y|e) )` + cavity + `)*)` +
 	`(?:[ \t]*(?:[:=|]|[.)](?:[^.\S]|$)|[-–—]+ )|[ \t]*\.{2,}|[ \t]|$)`)
 
+// framed is a cavity in brackets, and spoken a connector, a word for a cavity and a blank before it: "Cab plug pin 1".
+var (
+	framed = regexp.MustCompile(`^[(\[<](` + cavity + `)[)\]>](?:[ \t]+|$)`)
+	spoken = regexp.MustCompile(`^(\pL[\pL\d]*(?: [\pL\d]+){0,2}) (\pL+) `)
+)
+
 // parts are the signs between the cavities of a range or a series.
 var parts = regexp.MustCompile(`[ \t]*(?:\.\.\.?|…)[ \t]*| ?(?:-|–|&|,|/) ?| (?:to|thru|through|and|und|et|bis|à|y|e) `)
 
@@ -41,6 +47,13 @@ func frontOf(raw string) (f front, ok bool) {
 	if worded = worded && name.IsPinWord(table.Fold(strings.TrimRight(first, "."))); worded {
 		text = strings.TrimLeft(behind, " \t")
 	}
+	if m := framed.FindStringSubmatch(text); m != nil {
+		text = m[1] + ": " + text[len(m[0]):] // "(1) white"
+	}
+	plug := ""
+	if m := spoken.FindStringSubmatchIndex(text); m != nil && !worded && name.IsPinWord(table.Fold(text[m[4]:m[5]])) {
+		plug, text = text[m[2]:m[3]], text[m[1]:]
+	}
 	m := fronts.FindStringSubmatchIndex(text)
 	if m == nil {
 		return f, false
@@ -52,6 +65,9 @@ func frontOf(raw string) (f front, ok bool) {
 		return text[m[2*k]:m[2*k+1]]
 	}
 	f.plug, f.pins, f.at = of(1), []string{of(2)}, len(raw)-len(strings.TrimLeft(raw, " \t"))
+	if plug != "" {
+		f.plug, worded = plug, true
+	}
 	f.one, f.rest = text[m[5]:], text[m[1]:]
 	f.sign = worded || strings.ContainsAny(text[m[7]:m[1]], ":=|.)-–—")
 	if more := of(3); more != "" {

@@ -190,8 +190,11 @@ func (l *line) take(rest string, r reader) bool {
 			if at := strings.LastIndexByte(p.text, ' '); at > 0 && l.size == "" && value.IsSection(p.text[at+1:]) {
 				l.size, l.bare, p.text, needs = p.text[at+1:], true, p.text[:at], true
 			}
+			if first, place, ok := strings.Cut(p.text, " "); ok && words.ComesFrom(table.Fold(first)) && l.colour != "" {
+				p.text = "to " + place // it comes from its far end
+			}
 			if to, ok := cutToWord(p.text); ok && len(l.texts)+len(l.colour) > 0 {
-				if l.to != "" || strings.Contains(to, ": ") || dashes.MatchString(to) {
+				if l.to != "" || strings.Contains(to, ": ") || strings.Contains(to, ", ") || dashes.MatchString(to) {
 					return false
 				}
 				l.to, last, far = endOf(to), false, true
@@ -271,10 +274,10 @@ func cut(rest string, r reader) (all []piece) {
 			continue
 		}
 		for _, w := range wide.Split(p.text, -1) {
-			if w = strings.Trim(w, " \t,;"); strings.Trim(w, "-–—") == "" {
+			if w = strings.Trim(w, " \t,;"); strings.Trim(w, "-–—=") == "" {
 				continue
 			}
-			w = strings.TrimPrefix(strings.TrimPrefix(w, "- "), "– ")
+			w = strings.TrimPrefix(strings.TrimPrefix(strings.TrimPrefix(w, "- "), "– "), "= ")
 			if some := valued(w, r); some != nil {
 				all = append(all, some...)
 			} else {

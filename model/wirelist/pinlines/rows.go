@@ -250,13 +250,13 @@ func pointBothWays(run []*line) bool {
 	return n == 0 || n == used && left > 0 && left < n
 }
 
-// areCurrents reports whether the first texts of the lines are currents: they are those of fuses, and no names.
-func areCurrents(run []*line) bool {
-	return slices.ContainsFunc(run, func(l *line) bool { return len(l.texts) > 0 && current.MatchString(l.texts[0]) })
+// areAmounts reports whether the first text of some line is a current, as of a fuse, or a length, as of what is to be bought: it is no name.
+func areAmounts(run []*line) bool {
+	return slices.ContainsFunc(run, func(l *line) bool { return len(l.texts) > 0 && amount.MatchString(l.texts[0]) })
 }
 
-// current is a current.
-var current = regexp.MustCompile(`^[0-9.,]+ ?[Aa]$`)
+// amount is a current, a length or a count.
+var amount = regexp.MustCompile(`^[0-9.,]+ ?(?:[Aa]|m|mm|cm|ft|pcs|x|off)$`)
 
 // terminal is the letters of a terminal.
 var terminal = regexp.MustCompile(`^[A-Z]{1,3}$`)
@@ -328,7 +328,7 @@ func settle(run []*line) bool {
 	if used == 0 || 3*told < 2*used || bare > 0 && 3*bare < 2*used || 3*behind >= 2*used {
 		return false // what stands behind the values of most lines may be where they go
 	}
-	if areTerminals(run) || !pointBothWays(run) || areCurrents(run) {
+	if areTerminals(run) || !pointBothWays(run) || areAmounts(run) {
 		return false
 	}
 	closeBrackets(run)
