@@ -443,5 +443,6 @@ func sizeOf(text string) (size, bare bool) {
 // isRemark reports whether a text says what is done with a wire and does not name it.
 func isRemark(text string) bool {
 	first, _, _ := strings.Cut(text, ",")
-	return doingword.Says(first)
+	twisted, shielded := twists.FindStringIndex(first), shields.FindStringIndex(first)
+	return doingword.Says(first) || twisted != nil && twisted[0] == 0 || shielded != nil && shielded[0] == 0
 }
