@@ -111,9 +111,9 @@ var lists = []string{"commas", "abreast", "signs", "twoscripts", "columned", "co
 	"corecells", "pinhues", "column", "cablelines", "fuseways", "doubt", "cableheads", "pads", "arrow", "point", "runline",
 	"padlines", "alike", "lettered", "jotted", "penned", "stamped", "leaders", "pinlines", "noted", "record", "goeson", "manual",
 	"ownends", "midarrow", "parthead", "twoheads", "severalto", "codedwires", "dotends", "farheads", "splicecells", "outputs",
-	"thingheads", "pieces", "grid", "twoside", "titled",
+	"thingheads", "plaintitle", "pieces", "grid", "twoside", "titled",
 	"parted", "plugwires", "block", "bothends", "described", "thingpins", "settle", "toget", "reading", "draft", "saidonce", "likeabove",
-	"total", "taghues", "farside", "runon", "grouphead", "row", "endpins", "toldpairs", "join", "audit"}
+	"total", "taghues", "farside", "runon", "grouphead", "cablecells", "row", "endpins", "toldpairs", "join", "audit"}
 
 // benchtest opens the whole bench for the tests of its parts; heattest is another method that the
 // balance of heat is checked against; shortForm is how tests are run by default.

@@ -21,6 +21,7 @@ import (
 	"contralay/model/wirelist/parthead"
 	"contralay/model/wirelist/penned"
 	"contralay/model/wirelist/pinlines"
+	"contralay/model/wirelist/plaintitle"
 	"contralay/model/wirelist/record"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/severalto"
@@ -37,6 +38,7 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 	out, told = slices.Clone(tables), map[table.Place][]table.Place{}
 	for i := range out {
 		t := &out[i]
+		t.Rows = plaintitle.Rows(t)
 		t.Rows = manual.Rows(t)
 		t.Rows = goeson.Rows(t)
 		t.Rows = withPins(im, h, t)

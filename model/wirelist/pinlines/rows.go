@@ -250,7 +250,8 @@ func pointBothWays(run []*line) bool {
 	return n == 0 || n == used && left > 0 && left < n
 }
 
-// areAmounts reports whether the first text of some line is a current, as of a fuse, or a length, as of what is to be bought: it is no name.
+// areAmounts reports whether the first text of some line is a current, as of a fuse, or a length, as of what is to be bought: it is no
+// name.
 func areAmounts(run []*line) bool {
 	return slices.ContainsFunc(run, func(l *line) bool { return len(l.texts) > 0 && amount.MatchString(l.texts[0]) })
 }
