@@ -109,9 +109,9 @@ var lists = []string{"commas", "abreast", "signs", "twoscripts", "columned", "co
 	"cable", "freeword", "doingword", "stripname", "titleline", "name", "huecodes", "nameaside", "placehead", "freesaid", "signoff",
 	"words", "printed", "endtext", "sentence", "sidehead", "rising", "shape", "endvalues", "squaremm", "tail", "cableonce",
 	"corecells", "pinhues", "column", "cablelines", "fuseways", "doubt", "cableheads", "pads", "arrow", "point", "runline",
-	"padlines", "alike", "lettered", "jotted", "penned", "stamped", "leaders", "noted", "record", "goeson", "manual", "ownends", "atplaces",
-	"gaprows", "midarrow", "parthead", "twoheads", "severalto", "codedwires", "dotends", "farheads", "splicecells", "outputs", "thingheads",
-	"plaintitle", "pieces", "grid", "twoside", "titled",
+	"padlines", "alike", "lettered", "jotted", "penned", "stamped", "leaders", "pinlines", "noted", "record", "goeson", "manual",
+	"ownends", "atplaces", "gaprows", "midarrow", "parthead", "twoheads", "severalto", "codedwires", "dotends", "farheads",
+	"splicecells", "outputs", "thingheads", "plaintitle", "pieces", "grid", "twoside", "titled",
 	"parted", "plugwires", "block", "bothends", "described", "thingpins", "settle", "toget", "reading", "draft", "saidonce", "likeabove",
 	"total", "taghues", "farside", "runon", "grouphead", "cablecells", "row", "endpins", "toldpairs", "join", "audit"}
 

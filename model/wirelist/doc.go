@@ -29,7 +29,8 @@
 // huecodes finds whose short forms the cells of a column of colours are, saidonce what a list says once of many wires; endpins parts
 // the ends of whole columns; toldpairs finds the sentences that twist wires together, freesaid reads those that say which cavities are
 // free; penned makes rows of lines that say in the words of a language where their wires go, stamped
-// those of the lines of a log or a chat that tell a wire, noted writes the lines of a fitter's notes
+// those of the lines of a log or a chat that tell a wire, pinlines of the lines of a pinout as they stand in the text,
+// noted writes the lines of a fitter's notes
 // as the others read them, strokes reads lines that join the pins of two parts by a drawn stroke, atplaces tables
 // of two columns that are headed by the places of their ends, gaprows those of two columns of a text, midarrow tables
 // with a column of arrows between the two, parthead those whose columns are headed by the parts that the wires join, twoheads

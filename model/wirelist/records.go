@@ -22,6 +22,7 @@ import (
 	"contralay/model/wirelist/ownends"
 	"contralay/model/wirelist/parthead"
 	"contralay/model/wirelist/penned"
+	"contralay/model/wirelist/pinlines"
 	"contralay/model/wirelist/plaintitle"
 	"contralay/model/wirelist/record"
 	"contralay/model/wirelist/report"
@@ -42,10 +43,12 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 		t.Rows = plaintitle.Rows(t)
 		t.Rows = manual.Rows(t)
 		t.Rows = goeson.Rows(t)
-		t.Rows = withOwnEnds(im, h, t)
-		t.Rows = midarrow.Rows(h, t)
 		t.Rows = withPlaces(im, h, t)
 		t.Rows = atplaces.Below(h, t)
+		t.Rows = withPins(im, h, t)
+		t.Rows = pinlines.Braced(t)
+		t.Rows = withOwnEnds(im, h, t)
+		t.Rows = midarrow.Rows(h, t)
 		t.Rows = gaprows.Rows(h, t)
 		t.Rows = withParts(im, h, t)
 		t.Rows = twoheads.Rows(h, t)
@@ -80,6 +83,12 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 		}
 	}
 	return out, told
+}
+
+// withPins makes tables of the lines of pinouts; what the list says of its colours counts in them.
+func withPins(im *draft.Importer, h shape.Headings, t *table.Table) []table.Row {
+	h.Colours = im.Keys[t.File]
+	return pinlines.Rows(h, t)
 }
 
 // withOwnEnds writes headings above rows that begin with a cavity of one connector each, and says that nothing but their cells says so.

@@ -9,6 +9,8 @@ func IsBlank(folded string) bool {
 		"nothing", "nothing in it", "cavity sealed", "cavity plugged", "sealed", "position sealed", "no cavity",
 		"not fitted", "nf", "n/f", "unfitted", "not populated", "unpopulated", "do not populate", "dnp", "-", "--", "---",
 		"plug", "plugged", "seal plug", "sealing plug", "blanking plug", "blank plug", "dummy plug", "filler plug", "cavity plug",
+		"plugs", "seal plugs", "sealing plugs", "blanking plugs", "dummy plugs", "filler plugs", "cavity plugs",
+		"plugged off", "blocked", "blocked off", "blocked with sealing plug", "blocked with plug", "blindstopfen gesetzt",
 		"empty hole", "empty cavity", "empty pin", "empty way", "free hole", "free cavity", "free pin", "unused hole", "unused cavity",
 		"unused pin",
 		"nicht belegt", "nicht bestuckt", "nicht verbunden", "nicht verwenden", "nicht benutzt", "unbelegt", "unbenutzt", "frei", "leer",

@@ -36,7 +36,7 @@ func Of(cells []string, langs ...string) (key huekey.ColourKey, of string, sure 
 	}
 	for _, s := range sets() {
 		k, unread := s.read(met)
-		if k == nil || unread > 0 || strangeIn(k) < leastOwn {
+		if k == nil || unread > 0 || strangeIn(k) < leastOwn || s.foreignIn(met) >= leastOwn {
 			continue
 		}
 		if key != nil && disagree(key, k) {
@@ -99,6 +99,24 @@ func strangeIn(key huekey.ColourKey) (n int) {
 	for short := range key {
 		if isStrange(short, []string{""}) && !strings.ContainsAny(short, between) {
 			n++
+		}
+	}
+	return n
+}
+
+// foreignIn is how many short forms of some cells are read without a key and are none of the set: "LG/WH" beside "BK/OG" and "PK" is not of
+// a language that has an L and a G.
+func (s set) foreignIn(cells []string) (n int) {
+	met := map[string]bool{}
+	for _, c := range cells {
+		for _, w := range parts(table.Fold(c)) {
+			if met[w] || len(w) < 2 || len(w) > 3 || s.hues[w] != "" {
+				continue
+			}
+			met[w] = true
+			if _, ok := value.ParseColour(w, ""); ok {
+				n++
+			}
 		}
 	}
 	return n

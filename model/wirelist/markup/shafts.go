@@ -67,12 +67,22 @@ func shaft(line string) []string {
 	if len(cells) == 0 {
 		return nil
 	}
+	if isWire(cells[0]) {
+		return nil // strokes that lead the eye: "PIN 3 -- PUMP FEED ------ 14 GRY"
+	}
 	word, size := cutSize(label)
 	from, to := near, strings.TrimSpace(cells[0])
 	if back {
 		from, to = to, from
 	}
 	return []string{from, word, size, to, strings.Join(strings.Fields(strings.Join(cells[1:], " ")), " ")}
+}
+
+// isWire reports whether a text is the number of a size and the letters of a colour behind it, and so no end.
+func isWire(text string) bool {
+	size, hue, ok := strings.Cut(text, " ")
+	return ok && len(size) == 2 && strings.Trim(size, "0123456789") == "" && len(hue) > 1 &&
+		strings.IndexFunc(hue, func(r rune) bool { return r != '/' && !unicode.IsLetter(r) }) < 0
 }
 
 // mostLabel is how long a text in a shaft is at the most, in bytes; mostWords how many words the end before it has (no source).

@@ -42,12 +42,13 @@ func readColumns(name, text string, l Limits) ([]Table, error) {
 			return nil, &Error{Place{File: name, Row: n}, fmt.Sprintf("has %d bytes", len(line)),
 				fmt.Sprintf("lines of up to %d", l.CellBytes)}
 		}
+		raw := line
 		line, remark := columned.Pointed(heads, line, n > at)
 		cells := columned.WithoutArrows(columned.Gapped(line))
 		if len(cells) == 0 || strings.Trim(line, "-=_ ") == "" {
 			continue // a rule under the headings
 		}
-		row := Row{Line: n}
+		row := Row{Line: n, Raw: rawOf(raw)}
 		own, apart := sections[n]
 		switch cut := columned.CutAt(heads, line); {
 		case order != nil && n == at:

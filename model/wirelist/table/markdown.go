@@ -20,6 +20,11 @@ func hasRuler(text string) bool {
 	return false
 }
 
+// hasFences reports whether lines of the text stand between fences, as no other text has them.
+func hasFences(text string) bool {
+	return strings.Count("\n"+text, "\n```") == 2
+}
+
 // isRuler is a line of |:---:|---| alone, with two cells or more.
 func isRuler(line string) bool {
 	return strings.Count(line, "|") > 0 && strings.Contains(line, "--") && strings.Trim(line, "|:- \t") == ""
@@ -102,6 +107,9 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 				row.Level = level
 			}
 			row.Prose, row.Point = true, isPoint(trimmed)
+			if row.Level == 0 && !strings.Contains(line, "**") {
+				row.Raw = rawOf(line)
+			}
 			if parts := columned.Gapped(line); len(parts) == 2 && parts[1].From-parts[0].To > 2 {
 				row.Gap = &[2]string{marked(parts[0].Text), marked(parts[1].Text)}
 			}

@@ -54,7 +54,7 @@ func read(name string, data []byte, l Limits) ([]Table, error) {
 // readText reads a text of any kind.
 func readText(name, text string, l Limits) ([]Table, error) {
 	lower := strings.ToLower(name)
-	if strings.HasSuffix(lower, ".md") || strings.HasSuffix(lower, ".markdown") || hasMarkup(name, text) {
+	if strings.HasSuffix(lower, ".md") || strings.HasSuffix(lower, ".markdown") || hasMarkup(name, text) || hasFences(text) {
 		return readMarkdown(name, text, l)
 	}
 	if !strings.HasSuffix(lower, ".csv") && !strings.HasSuffix(lower, ".tsv") {
@@ -98,7 +98,7 @@ func readPlain(name, lower, text string, l Limits) ([]Table, error) {
 		hasRuler(text) || isPoints(text) || columned.StartsArrowed(text) || columned.Led(text) {
 		return readMarkdown(name, text, l)
 	}
-	if inColumns(text) && isLeads(text) {
+	if inColumns(text) && columned.IsLeads(text) {
 		return readMarkdown(name, text, l)
 	}
 	if inColumns(text) {

@@ -24,6 +24,8 @@ func readSeparated(name, text string, l Limits) ([]Table, error) {
 func readParted(name, text string, sep byte, line int, l Limits) ([]Table, error) {
 	t := Table{File: name, Comma: sep != ',', Rows: make([]Row, 0, min(strings.Count(text, "\n")+1, l.Rows))}
 	count := counter{l: l}
+	lower := strings.ToLower(name)
+	plain := !strings.HasSuffix(lower, ".csv") && !strings.HasSuffix(lower, ".tsv")
 	wide := 0 // of the row before
 	for text != "" {
 		row := Row{Line: line, Cells: make([]string, 0, wide)}
@@ -34,6 +36,10 @@ func readParted(name, text string, sep byte, line int, l Limits) ([]Table, error
 		}
 		if len(row.Cells) == 1 && lines == 1 {
 			row.Gap = gapOf(text)
+		}
+		if lines == 1 && plain {
+			line, _, _ := strings.Cut(text, "\n")
+			row.Raw = rawOf(line)
 		}
 		text, line, wide = rest, line+lines, len(row.Cells)
 		if n, _ := row.Filled(); n == 0 {

@@ -102,7 +102,7 @@ func pinPoints(lines []string, line int) (rows []Row) {
 		for _, c := range cells {
 			texts = append(texts, marked(c.Text))
 		}
-		rows = append(rows, Row{Line: line + i, Cells: []string{strings.Join(texts, " - ")}, Prose: true, Point: true})
+		rows = append(rows, Row{Line: line + i, Cells: []string{strings.Join(texts, " - ")}, Prose: true, Point: true, Raw: rawOf(l)})
 	}
 	return rows
 }

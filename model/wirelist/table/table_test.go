@@ -65,6 +65,30 @@ func TestDresses(t *testing.T) {
 	}
 }
 
+// A row of a text knows its line as it stands; one of separated values, or with a command in it, does not.
+func TestRaw(t *testing.T) {
+	for name, want := range map[string][]string{
+		"list.txt": {" 1  a   RED", " 2  b   BLUE", "", " 4  d   GREEN"},
+		"list.csv": {"", "", "", ""},
+	} {
+		text := " 1  a   RED\n 2  b   BLUE\n 3  \x1bc   WHITE\n 4  d   GREEN\n"
+		if name == "list.csv" {
+			text = strings.ReplaceAll(text, "   ", ",")
+		}
+		tables, err := table.Read(name, []byte(text), table.Limits{})
+		if err != nil || len(tables) != 1 {
+			t.Fatal(err, len(tables))
+		}
+		var got []string
+		for _, r := range tables[0].Rows {
+			got = append(got, r.Raw)
+		}
+		if d := cmp.Diff(want, got); d != "" {
+			t.Errorf("%s (-want +got):\n%s", name, d)
+		}
+	}
+}
+
 // Lines are those of the file, headings keep their depth.
 func TestLines(t *testing.T) {
 	tables, err := table.Read("list.md", []byte("# Loom\n\ntext with a \x1b[31m sign\n\n## P1\n| a | b \\| c |\n|---|---|\n| x | |\n"),
@@ -76,6 +100,9 @@ func TestLines(t *testing.T) {
 		{Line: 1, Level: 1, Prose: true, Cells: []string{"Loom"}}, {Line: 3, Prose: true, Cells: []string{"text with a [31m sign"}},
 		{Line: 5, Level: 2, Prose: true, Cells: []string{"P1"}},
 		{Line: 6, Ruled: true, First: true, Cells: []string{"a", "b | c"}}, {Line: 8, Cells: []string{"x", ""}},
+	}
+	for i := range tables[0].Rows {
+		tables[0].Rows[i].Raw = "" // see TestRaw
 	}
 	if d := cmp.Diff(want, tables[0].Rows); d != "" {
 		t.Errorf("-want +got:\n%s", d)

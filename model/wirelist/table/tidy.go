@@ -75,6 +75,14 @@ func marked(s string) string {
 	return oneBlank(b.String())
 }
 
+// rawOf is a line as it stands, "" where it holds something odd.
+func rawOf(line string) string {
+	if strings.IndexFunc(line, func(r rune) bool { return r != '\t' && (breaks(r) || r == softHyphen || odd(r)) }) >= 0 {
+		return ""
+	}
+	return line
+}
+
 // unmarked takes what is odd out of a text; shown is the text with it, "" where nothing was.
 func unmarked(s string) (plain, shown string) {
 	front, rest, found := strings.Cut(s, string(oddFrom))

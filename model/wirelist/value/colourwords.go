@@ -40,7 +40,7 @@ func compoundShade(word string) (shade, rest string) {
 		{"licht", "light"}, {"donker", "dark"}, {"ljus", "light"}, {"morke", "dark"}, {"mork", "dark"}, {"lyse", "light"},
 		{"jasno", "light"}, {"ciemno", "dark"}, {"svetle", "light"}, {"svetlo", "light"}, {"tmave", "dark"}, {"tmavo", "dark"},
 		{"svijetlo", "light"}, {"temno", "dark"}, {"tamno", "dark"},
-		{"vilagos", "light"}, {"sotet", "dark"}, {"vaalean", "light"}, {"tumman", "dark"}} {
+		{"vilagos", "light"}, {"sotet", "dark"}, {"vaalean", "light"}, {"tumman", "dark"}, {"lt", "light"}, {"dk", "dark"}} {
 		if rest, ok := strings.CutPrefix(word, s[0]); ok && len(rest) > 2 {
 			return s[1], rest
 		}

@@ -1,4 +1,4 @@
-package table
+package columned
 
 import (
 	"regexp"
@@ -12,9 +12,9 @@ var (
 	leadLine  = regexp.MustCompile(`^\s*(?:(?i:pin|way|terminal) )?[A-Za-z]{0,2}[0-9]{0,3}[a-z]?[.:)]?\s.*(?:[-=–—]*>|→|⇒)\s*[A-Za-z]{0,2}[0-9]{1,3}\b`)
 )
 
-// isLeads reports whether a text tells leads, each by a title with an arrow and two lines or more below it: its gaps part no columns,
+// IsLeads reports whether a text tells leads, each by a title with an arrow and two lines or more below it: its gaps part no columns,
 // and the arrows are not there to fill a gap.
-func isLeads(text string) bool {
+func IsLeads(text string) bool {
 	lines, above := 0, false
 	for line := range strings.SplitSeq(text, "\n") {
 		switch {
