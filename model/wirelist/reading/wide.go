@@ -118,7 +118,7 @@ func (l devices) withOthers() []int {
 
 // isCavityOrMark reports whether a cell of a device is a cavity, several of them, or says that there is none.
 func isCavityOrMark(cell string) bool {
-	return !strings.ContainsAny(cell, ".%") && name.IsCavities(cell) || name.StateOf(cell) == name.Blank
+	return !strings.ContainsAny(cell, ".%") && name.IsCavities(cell) || value.IsAddress(cell) || name.StateOf(cell) == name.Blank
 }
 
 // joinsDevices reports whether half of the rows that reach a device reach two or more.
