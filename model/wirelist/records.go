@@ -8,6 +8,7 @@ import (
 	"contralay/model/wirelist/audit"
 	"contralay/model/wirelist/dotends"
 	"contralay/model/wirelist/draft"
+	"contralay/model/wirelist/endrows"
 	"contralay/model/wirelist/farheads"
 	"contralay/model/wirelist/goeson"
 	"contralay/model/wirelist/jotted"
@@ -52,7 +53,10 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 		t.Rows = leaders.Ends(h, t)
 		t.Rows = withoutSketches(im, h, t)
 		t.Rows = withSquares(im, h, t)
-		rows, lines := record.Rows(h, t)
+		rows, lines := endrows.Rows(h, t)
+		if lines == nil {
+			rows, lines = record.Rows(h, t)
+		}
 		if len(lines) == 0 {
 			continue
 		}
