@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/audit"
+	"contralay/model/wirelist/codedwires"
 	"contralay/model/wirelist/dotends"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/endrows"
@@ -22,6 +23,7 @@ import (
 	"contralay/model/wirelist/penned"
 	"contralay/model/wirelist/record"
 	"contralay/model/wirelist/report"
+	"contralay/model/wirelist/severalto"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/splicecells"
 	"contralay/model/wirelist/squaremm"
@@ -41,6 +43,8 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 		t.Rows = midarrow.Rows(h, t)
 		t.Rows = withParts(im, h, t)
 		t.Rows = twoheads.Rows(h, t)
+		t.Rows = severalto.Rows(h, t)
+		t.Rows = codedwires.Rows(h, t)
 		t.Rows = dotends.Rows(h, t)
 		t.Rows = splicecells.Rows(h, t)
 		t.Rows = farheads.Rows(h, t)

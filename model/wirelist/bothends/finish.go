@@ -14,4 +14,5 @@ func Finish(cols []shape.Column, prof []column.Profile, rows, titles []table.Row
 	WallColumn(cols, prof, titles)
 	FarPlaces(cols, prof, rows)
 	CarriedThings(cols, prof, rows)
+	OfTitle(cols, titles)
 }

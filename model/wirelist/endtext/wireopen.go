@@ -11,9 +11,9 @@ func saysWireOpen(words []string) bool {
 	return slices.ContainsFunc(words[1:], func(w string) bool {
 		switch w {
 		case "insulated", "coiled", "capped", "taped", "stowed", "sleeved", "sealed", "loose", "isoliert", "abisoliert", "aufgerollt",
-			"lose", "abgeklebt", "isole", "isolee", "enroule", "replie", "libre", "aislado", "enrollado", "isolato", "isolati", "arrotolato",
-			"libero", "nastrato", "geisoleerd", "opgerold", "isolerad", "upprullad", "isoleret", "isolert", "oprullet", "zaizolowany", "zwiniety",
-			"isolado", "enrolado":
+			"lose", "abgeklebt", "isole", "isolee", "enroule", "replie", "libre", "aislado", "enrollado", "isolato", "isolati",
+			"arrotolato", "libero", "nastrato", "geisoleerd", "opgerold", "isolerad", "upprullad", "isoleret", "isolert", "oprullet",
+			"zaizolowany", "zwiniety", "isolado", "enrolado":
 			return true // from memory, no source
 		}
 		return false

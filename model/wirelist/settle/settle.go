@@ -38,6 +38,8 @@ func (l *Look) settle() {
 	ends.joinedHeads()
 	ends.pinBehindTo()
 	ends.twoPinsOfASide()
+	bothends.SuffixedSides(l.Cols, l.Prof, l.Src.Rows)
+	bothends.FourColumns(l.Cols, l.Prof, l.Src.Rows, func(w string) bool { return l.Heads.Words[w].Field == name.FieldPin })
 	bothends.NearDevice(l.Cols, l.Prof, l.Src.Rows)
 	bothends.SidesOfWall(l.Cols, l.Prof, l.Src.Rows, l.Titled())
 	ends.stripNumbers()
@@ -56,6 +58,7 @@ func (l *Look) settle() {
 			}
 		}
 	}
+	column.IdsBesideNames(l.Cols, l.Prof)
 	isPin := func(w string) bool { return l.Heads.Words[w].Field == name.FieldPin }
 	outputs.OfUnit(l.Cols, l.Prof, l.Src.Rows, isPin)
 	thingpins.Settle(l.Cols, l.Prof, isPin)
@@ -267,7 +270,11 @@ func (l *Look) settleOne(i int, c *shape.Column) {
 		if p.Filled > 1 && p.All(p.Sized) && p.Colours == 0 && !l.Has(l.Cols, name.FieldGauge, name.FieldColour) {
 			c.Field, c.Against = name.FieldGauge, true // "red 22 AWG" below "Note"
 		}
-	case name.FieldSpec:
+	case name.FieldSpec, name.FieldStripe:
+		if column.AloneInColours(l.Prof, i) && !l.another(i, name.FieldColour) {
+			c.Field = name.FieldColour // "Insulation: red", "Base/stripe: red/white"
+			break
+		}
 		if p.Specs == 0 && i > 0 && l.Prof[i-1].Filled > 0 && sidehead.NumbersPart(c.Head, l.Cols[i-1].Head, l.Cols[i-1].Field) {
 			c.Field = name.FieldKeep
 			break
