@@ -60,7 +60,7 @@ func begin(im *draft.Importer, b *shape.Block, cells, notes []string, place tabl
 		}
 	}
 	readValues(im, b, cells, it, at)
-	saidonce.TakeGroup(b, it)
+	saidonce.TakeGroup(b, it, cells)
 	_, it.Drain = name.DrainOf(it.Signal)
 	it.Drain = it.Drain && !column.NamesShieldedDevice(b, cells, it.Signal)
 	readNote(im, b, cells, it)
