@@ -202,8 +202,14 @@ func (e ends) joined(head table.Row, a, b []string) (out []string) {
 	return append(out, strings.Join(all, "; "))
 }
 
+// longest is how long such a heading is, in bytes.
+const longest = 16
+
 // isEnd reports whether a heading says which end of a wire a row is of.
 func isEnd(head string) bool {
+	if len(head) > longest {
+		return false
+	}
 	switch table.Fold(strings.Trim(head, " .:")) {
 	case "end", "ends", "side", "wire end", "end of wire", "ende", "seite", "leitungsende", "extremite", "bout", "cote", "estremita",
 		"capo", "lato", "extremo", "lado", "uiteinde", "einde", "zijde", "kant", "anda", "sida", "koniec", "strona", "paa", "puoli":
