@@ -105,17 +105,16 @@ var leads = map[string][]string{"tree": {"ends"}, "board/runs/others": {"board/r
 
 // lists are the parts of the reader of lists, the lowest first: each may use those before it.
 var lists = []string{"commas", "abreast", "signs", "twoscripts", "columned", "comment", "hueword", "markup", "pinword", "plugword",
-	"strokes", "codepage", "icons", "quotation", "table", "strands", "squareword", "value", "huekey", "report", "prose", "cable",
-	"freeword", "doingword", "stripname", "titleline", "name", "huecodes", "nameaside", "placehead", "freesaid", "signoff",
+	"strokes", "codepage", "icons", "quotation", "quotedcells", "table", "strands", "squareword", "value", "huekey", "report", "prose",
+	"cable", "freeword", "doingword", "stripname", "titleline", "name", "huecodes", "nameaside", "placehead", "freesaid", "signoff",
 	"words", "printed", "endtext", "sentence", "sidehead", "rising", "shape", "endvalues", "squaremm", "tail", "cableonce",
 	"corecells", "pinhues", "column", "cablelines", "worksteps", "fuseways", "doubt", "cableheads", "pads", "arrow", "point", "runline",
 	"padlines", "alike", "lettered", "jotted", "penned", "stamped", "leaders", "noted", "record", "endrows", "goeson", "manual", "ownends",
-	"midarrow", "parthead", "twoheads", "severalto", "codedwires", "dotends", "farheads", "splicecells", "outputs", "thingheads",
-	"pieces", "grid", "twoside",
-	"titled",
+	"atplaces", "gaprows", "midarrow", "parthead", "twoheads", "severalto", "codedwires", "dotends", "farheads", "splicecells", "outputs",
+	"thingheads", "plaintitle", "pieces", "grid", "twoside", "titled",
 	"parted", "plugwires", "madeover", "block", "bothends", "described", "thingpins", "settle", "toget", "plugindex",
 	"reading", "draft", "ratings", "saidonce", "likeabove",
-	"total", "taghues", "farside", "runon", "grouphead", "row", "endpins", "toldpairs", "join", "audit"}
+	"total", "taghues", "farside", "runon", "grouphead", "cablecells", "row", "endpins", "toldpairs", "join", "audit"}
 
 // benchtest opens the whole bench for the tests of its parts; heattest is another method that the
 // balance of heat is checked against; shortForm is how tests are run by default.

@@ -23,16 +23,18 @@
 // texts that are no table, pads what boards call their cavities, cable what is said of cables, endtext the ends that are no cavity,
 // signoff the rows that are none of the list, tail the small tables below one, cablelines the lines of a cable above its cores,
 // fuseways the fuses that wires start at, plugwires the wires that their colours tell apart; grouphead says what a heading says of
-// all rows below it, runon puts rows together that go on in the next one, farside what the tables of two devices say of one wire,
+// all rows below it, cablecells what the cells of a row say of cables and of the wires that go
+// with its own, runon puts rows together that go on in the next one, farside what the tables of two devices say of one wire,
 // bothends the columns of both ends in a cell, thingpins those of a thing and its unit, total holds the line that sums a list up;
 // huecodes finds whose short forms the cells of a column of colours are, saidonce what a list says once of many wires; endpins parts
 // the ends of whole columns; toldpairs finds the sentences that twist wires together, freesaid reads those that say which cavities are
 // free; penned makes rows of lines that say in the words of a language where their wires go, stamped
 // those of the lines of a log or a chat that tell a wire, noted writes the lines of a fitter's notes
-// as the others read them, strokes reads lines that join the pins of two parts by a drawn stroke, midarrow tables
+// as the others read them, strokes reads lines that join the pins of two parts by a drawn stroke, atplaces tables
+// of two columns that are headed by the places of their ends, gaprows those of two columns of a text, midarrow tables
 // with a column of arrows between the two, parthead those whose columns are headed by the parts that the wires join, twoheads
 // joins headings that stand in two rows, severalto columns that count the places where a wire goes, codedwires parts the letters
-// of a colour from a size, described
+// of a colour from a size, plaintitle makes lines plain that name a connector, described
 // parts the short names of nets from the texts about them, taghues finds the colours
 // at the end of the numbers of wires, pinhues those beside cavities, rising tells numbers that rise by one, dotends finds tables
 // with a connector, a dot and its pin in a cell; codepage finds the letters of texts that do not say in which code page they are;
@@ -43,7 +45,8 @@
 // that no other package could read; markup finds the tables
 // of wikis, of pages and of other texts that are written to be shown; commas parts texts at their commas,
 // endvalues the sizes of wires from ends that they stand behind, squaremm writes mm² where the sizes of a column are in mm;
-// quotation parts a letter from those that it quotes, manual finds the titles of sections that name a connector, goeson those that
+// quotation parts a letter from those that it quotes, quotedcells takes
+// the marks off tables in which each cell is quoted, manual finds the titles of sections that name a connector, goeson those that
 // go on with a table of a page before, likeabove writes out what lines leave short as it is said in the line above or once of all,
 // ownends rows without headings that count the cavities of one connector, toget lists of things
 // to buy, plugindex the index of the connectors, worksteps the steps of work between the wires, endrows the wires with a row for each end,

@@ -5,12 +5,14 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/atplaces"
 	"contralay/model/wirelist/audit"
 	"contralay/model/wirelist/codedwires"
 	"contralay/model/wirelist/dotends"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/endrows"
 	"contralay/model/wirelist/farheads"
+	"contralay/model/wirelist/gaprows"
 	"contralay/model/wirelist/goeson"
 	"contralay/model/wirelist/jotted"
 	"contralay/model/wirelist/leaders"
@@ -21,6 +23,7 @@ import (
 	"contralay/model/wirelist/ownends"
 	"contralay/model/wirelist/parthead"
 	"contralay/model/wirelist/penned"
+	"contralay/model/wirelist/plaintitle"
 	"contralay/model/wirelist/record"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/severalto"
@@ -37,10 +40,14 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 	out, told = slices.Clone(tables), map[table.Place][]table.Place{}
 	for i := range out {
 		t := &out[i]
+		t.Rows = plaintitle.Rows(t)
 		t.Rows = manual.Rows(t)
 		t.Rows = goeson.Rows(t)
 		t.Rows = withOwnEnds(im, h, t)
 		t.Rows = midarrow.Rows(h, t)
+		t.Rows = withPlaces(im, h, t)
+		t.Rows = atplaces.Below(h, t)
+		t.Rows = gaprows.Rows(h, t)
 		t.Rows = withParts(im, h, t)
 		t.Rows = twoheads.Rows(h, t)
 		t.Rows = severalto.Rows(h, t)
@@ -117,6 +124,17 @@ func withAbove(im *draft.Importer, h shape.Headings, t *table.Table) []table.Row
 		case !of.Free:
 			im.Say(report.Note, "as above", at, of.What, "taken from the row above")
 		}
+	}
+	return rows
+}
+
+// withPlaces puts tables of two columns that are headed by places in columns for both ends, and says which places those are where no word
+// says that pins stand below them.
+func withPlaces(im *draft.Importer, h shape.Headings, t *table.Table) []table.Row {
+	rows, all := atplaces.Rows(h, t)
+	for _, f := range all {
+		im.Doubt("headings taken for the names of devices", table.Place{File: t.File, Sheet: t.Sheet, Row: f.Line}, f.Places,
+			"look whether they are, and their cells cavities", f.Rows)
 	}
 	return rows
 }

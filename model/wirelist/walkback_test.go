@@ -137,6 +137,9 @@ func walkBack(t *testing.T, list string, data []byte) int {
 		if strings.HasPrefix(list, "pn03-") { // its decimals have commas, at which the file is parted
 			b.cells = append(b.cells, strings.Join(b.cells, ","))
 		}
+		if strings.HasPrefix(list, "cr13-") { // a name goes on below itself
+			b.cells = append(b.cells, strings.Join(strings.Fields(strings.Join(b.cells, " ")), " "))
+		}
 		if slices.ContainsFunc(rep.Findings, func(f report.Finding) bool {
 			return f.Rule == "a colour at the end of the number of a wire"
 		}) {
