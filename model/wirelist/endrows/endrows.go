@@ -14,9 +14,9 @@ import (
 // Who crimps needs for each end its connector, its cavity, its contact and its seal, and gives the ends of a wire a row each, below the
 // number of the wire, which is written once, or in cells that are joined.
 //
-//	Wire | Size | Colour | End | Connector | Pos | Contact | Seal
-//	M01  | 18   | red    | A   | XA1       | 1   | 16 S    | blue
-//	     |      |        | B   | XB4       | 3   | 16 P    | blue
+//	Wire | Size | Colour | End | Connector | Cavity | Contact | Seal
+//	K7   | 1    | red    | A   | XC1       | 1      | pin     | green
+//	     |      |        | B   | XC2       | 4      | socket  | green
 
 // The headings of the columns that are made; what else each end has stands in the last of them.
 const (

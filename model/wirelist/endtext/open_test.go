@@ -8,7 +8,7 @@ func TestSaysOpen(t *testing.T) {
 		"fold back, tape", "taped 300 mm",
 		"300 mm coiled", "300 mm aufrollen", "Isolieren und zurückbinden", "leave 12 in long", "tape off", "isoler et replier",
 		"not joined at the sensor end", "left open at the tail",
-		"filo posato, isolato a fine canalina", "Ader isoliert im Kanal", "fil isolé, en goulotte", "wire coiled behind the panel"} {
+		"filo sciolto, isolato in fondo al quadro", "Ader isoliert im Kanal", "fil isolé, en goulotte", "wire coiled behind the panel"} {
 		if !SaysOpen(s) {
 			t.Errorf("%q is taken for a place", s)
 		}

@@ -3,7 +3,7 @@ package endtext
 import "slices"
 
 // saysWireOpen reports whether some folded words begin with a word for a wire or its end and say further on that it is put away:
-// "wire laid, insulated at the end of the duct", "filo posato, isolato". A device is called "Wire feeder".
+// "wire loose, insulated in the box", "filo sciolto, isolato". A device is called "Wire feeder".
 func saysWireOpen(words []string) bool {
 	if len(words) < 2 || !isWire(words[0]) {
 		return false

@@ -14,9 +14,9 @@ import (
 // Who gives each connector a sheet of its own writes an index in front of them: where the connector is, how many ways it has, how many
 // are wired, on which sheet it stands. The numbers are counts and no cavities.
 //
-//	Connector | Where    | Ways | Wires fitted | Sheet
-//	J1        | Seat pan | 12   | 7            | 2
-//	J2        | Deck     | 8    | 5            | 3
+//	Connector | Where    | Ways | Cavities used | Page
+//	J10       | Seat pan | 12   | 7             | 2
+//	J11       | Deck     | 8    | 5             | 3
 
 // Is reports whether the columns are those of such an index: the first one names the connectors, each once, at least two hold numbers
 // below headings of counts or of pages, and no column holds what only wires have.
@@ -61,7 +61,7 @@ func namesConnectors(c *shape.Column, p *column.Profile) bool {
 	})
 }
 
-// isCount reports whether a heading says how many, or where in a set of drawings: "Ways", "Wires fitted", "No. of contacts", "Sheet".
+// isCount reports whether a heading says how many, or where in a set of drawings: "Ways", "Cavities used", "No. of contacts", "Sheet".
 // From memory, no source.
 func isCount(head string) bool {
 	w := name.Words(table.Fold(head))

@@ -15,9 +15,9 @@ import (
 // A sheet of the fuses says what each protects and what it is rated; the wires that begin at the fuses stand on another, with the box and
 // the place of the fuse as their end.
 //
-//	Fuse block FB1
-//	Way | Protects   | Amps       Circuit    | From  | To
-//	1   | Nav lights | 5          Nav lights | FB1-1 | XB-1
+//	Fuse panel PF2            Circuit | From  | To
+//	Way | Feeds  | Amps       Fridge  | PF2-1 | FR-1
+//	1   | Fridge | 5
 
 // Names takes what a row of such a table says that its fuse feeds for a name, where a wire of another table has it: it is no end.
 func Names(im *draft.Importer) {

@@ -6,12 +6,12 @@ import (
 	"contralay/model/wirelist/table"
 )
 
-// namedBox is the designator at the end of a title that says which box it is, "Fuse block FB1", "Breaker panel CB2", "Sicherungskasten F4";
+// namedBox is the designator at the end of a title that says which box it is, "Fuse panel PF2", "Breaker panel CB2", "Sicherungskasten F4";
 // "" where it says none. The other lists call the box by it.
 //
-//	Fuse block FB1                Circuit    | From  | To
-//	Way | Protects   | Amps       Nav lights | FB1-1 | XB-1
-//	1   | Nav lights | 5
+//	Fuse panel PF2            Circuit | From  | To
+//	Way | Feeds  | Amps       Fridge  | PF2-1 | FR-1
+//	1   | Fridge | 5
 func namedBox(title string) string {
 	w := strings.Fields(title)
 	if len(w) < 2 || len(w) > 4 || !isOwnDesignator(w[len(w)-1]) {

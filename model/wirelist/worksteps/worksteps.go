@@ -14,9 +14,9 @@ import (
 // Who refits a machine writes the wires that he runs among the steps of the work, in one table.
 //
 //	Step | What to do          | From | To   | Size | Colour
-//	1    | Battery isolated    | -    | -    | -    | -
-//	2    | Pump supply         | F9   | M2/1 | 2.5  | red
-//	3    | Refit the side wall | -    | -    | -    | -
+//	1    | Jack up the trailer | -    | -    | -    | -
+//	2    | Brake light         | P3/2 | L1/1 | 2.5  | red
+//	3    | Check all lamps     | -    | -    | -    | -
 
 // Part makes texts between the rows of the steps that are no wires: the headings say steps or work, and of all columns from the ends to
 // the colours such a row has nothing; the other rows, two or more, have an end. The column of what is done then holds the names of the
