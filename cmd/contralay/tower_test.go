@@ -108,11 +108,12 @@ var lists = []string{"commas", "abreast", "signs", "twoscripts", "columned", "co
 	"strokes", "codepage", "icons", "quotation", "quotedcells", "table", "strands", "squareword", "value", "huekey", "report", "prose",
 	"cable", "freeword", "doingword", "stripname", "titleline", "name", "huecodes", "nameaside", "placehead", "freesaid", "signoff",
 	"words", "printed", "endtext", "sentence", "sidehead", "rising", "shape", "endvalues", "squaremm", "tail", "cableonce",
-	"corecells", "pinhues", "column", "cablelines", "fuseways", "doubt", "cableheads", "pads", "arrow", "point", "runline",
-	"padlines", "alike", "lettered", "jotted", "penned", "stamped", "leaders", "pinlines", "noted", "record", "goeson", "manual",
+	"corecells", "pinhues", "column", "cablelines", "worksteps", "fuseways", "doubt", "cableheads", "pads", "arrow", "point", "runline",
+	"padlines", "alike", "lettered", "jotted", "penned", "stamped", "leaders", "pinlines", "noted", "record", "endrows", "goeson", "manual",
 	"ownends", "atplaces", "gaprows", "midarrow", "parthead", "twoheads", "severalto", "codedwires", "dotends", "farheads",
 	"splicecells", "outputs", "thingheads", "plaintitle", "pieces", "grid", "twoside", "titled",
-	"parted", "plugwires", "block", "bothends", "described", "thingpins", "settle", "toget", "reading", "draft", "saidonce", "likeabove",
+	"parted", "plugwires", "madeover", "block", "bothends", "described", "thingpins", "settle", "toget", "plugindex",
+	"reading", "draft", "ratings", "saidonce", "likeabove",
 	"total", "taghues", "farside", "runon", "grouphead", "cablecells", "row", "endpins", "toldpairs", "join", "audit"}
 
 // benchtest opens the whole bench for the tests of its parts; heattest is another method that the

@@ -19,6 +19,7 @@ import (
 	"contralay/model/wirelist/farside"
 	"contralay/model/wirelist/join"
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/ratings"
 	"contralay/model/wirelist/reading"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/row"
@@ -101,8 +102,10 @@ func imported(tables []table.Table, opt draft.Options, l *letter) (model.Harness
 	farside.SamePins(im, tables)
 	taghues.Take(im)
 	farside.FromThere(im)
+	ratings.Names(im)
 	join.Ends(im)
 	takeFreeOfRuns(im, tables)
+	ratings.Told(im)
 	join.Again(im)
 	join.Nets(im)
 	toldpairs.Take(im, tables)

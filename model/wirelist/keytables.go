@@ -69,7 +69,7 @@ func keyRun(rows []table.Row) (run keyTable) {
 			short, word = word, short
 		}
 		folded := table.Fold(short)
-		if run.n >= leastKey && run.key.Written(short) && isColour(word) {
+		if run.n >= leastKey && (run.key.Written(short) || isCodeOf(short, word)) && isColour(word) {
 			run.n++ // "swrt", "black and red": what the rows above say already
 			letters++
 			continue
@@ -77,7 +77,7 @@ func keyRun(rows []table.Row) (run keyTable) {
 		if !huekey.IsKeyPair(short, word) || run.key[folded] != "" || words[table.Fold(word)] {
 			break
 		}
-		if huekey.IsShortOf(short, word) {
+		if huekey.IsShortOf(short, word) || isCodeOf(short, word) {
 			letters++
 		}
 		words[table.Fold(word)], run.key[folded] = true, word
@@ -87,6 +87,13 @@ func keyRun(rows []table.Row) (run keyTable) {
 		run.n = 0
 	}
 	return run
+}
+
+// isCodeOf reports whether a short form is the code that its colour has in English, of the word of another language: "BK", "schwarz".
+func isCodeOf(short, word string) bool {
+	a, code := value.ParseColour(short, "")
+	b, colour := value.ParseColour(word, "")
+	return code && colour && len(short) > 1 && a.Equal(b)
 }
 
 func isColour(word string) bool {

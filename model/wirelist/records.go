@@ -10,6 +10,7 @@ import (
 	"contralay/model/wirelist/codedwires"
 	"contralay/model/wirelist/dotends"
 	"contralay/model/wirelist/draft"
+	"contralay/model/wirelist/endrows"
 	"contralay/model/wirelist/farheads"
 	"contralay/model/wirelist/gaprows"
 	"contralay/model/wirelist/goeson"
@@ -66,7 +67,10 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 		t.Rows = leaders.Ends(h, t)
 		t.Rows = withoutSketches(im, h, t)
 		t.Rows = withSquares(im, h, t)
-		rows, lines := record.Rows(h, t)
+		rows, lines := endrows.Rows(h, t)
+		if lines == nil {
+			rows, lines = record.Rows(h, t)
+		}
 		if len(lines) == 0 {
 			continue
 		}

@@ -409,7 +409,7 @@ func inWords(list, cell string) string {
 			return "brown"
 		}
 	}
-	if in("tm11-") || in("tm12-") || in("tm13-") { // a legend below the table says them
+	if in("tm11-") || in("tm12-") || in("tm13-") || in("dd29-") { // a legend below the table says them
 		return strings.NewReplacer("DBU", "dark blue", "DKB", "dark blue", "HGR", "light grey", "LGN", "light green", "BLC",
 			"light blue").Replace(cell)
 	}

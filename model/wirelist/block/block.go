@@ -7,14 +7,12 @@ import (
 	"contralay/model/wirelist/alike"
 	"contralay/model/wirelist/arrow"
 	"contralay/model/wirelist/cableheads"
-	"contralay/model/wirelist/cablelines"
-	"contralay/model/wirelist/corecells"
 	"contralay/model/wirelist/grid"
 	"contralay/model/wirelist/lettered"
+	"contralay/model/wirelist/madeover"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/padlines"
 	"contralay/model/wirelist/parted"
-	"contralay/model/wirelist/pinhues"
 	"contralay/model/wirelist/point"
 	"contralay/model/wirelist/runline"
 	"contralay/model/wirelist/sentence"
@@ -82,12 +80,7 @@ func Find(h shape.Headings, t table.Table) (all []Block, over []table.Row) {
 			more[i].Mark = mark
 			more[i].Rows = sections(h, &more[i])
 			if b := &more[i]; len(b.Head) == 1 && !b.Grid {
-				b.Head[0], b.Rows = titled.CableBetween(slices.Concat(b.Path, b.Titles), b.Head[0], b.Rows)
-				b.Head[0], b.Rows = cableheads.Spread(h, slices.Concat(b.Path, b.Titles), b.Head[0], b.Rows, mark)
-				b.Head[0], b.Rows, _ = cablelines.Spread(h, b.Head[0], b.Rows, mark)
-				b.Head[0], b.Rows, _ = corecells.Spread(h, b.Head[0], b.Rows)
-				b.Head[0], b.Rows = pinhues.Spread(h, b.Head[0], b.Rows)
-				b.Rows, _ = cablelines.FillDown(h, b.Head[0], b.Rows)
+				b.Head[0], b.Rows = madeover.Rows(h, slices.Concat(b.Path, b.Titles), b.Head[0], b.Rows, mark)
 			}
 			more[i].Grid = slices.Contains(heads, more[i].Line())
 			more[i].Nodes = more[i].Grid && grid.OfNodes(more[i].Head)
@@ -288,7 +281,8 @@ func (f *finder) begin(r table.Row, i int) {
 // isOfItsOwn reports whether headings that come again behind a heading of Markdown begin a table of their own: they do not say from
 // where and to where, so that the heading says of what the rows are.
 func (f *finder) isOfItsOwn(r table.Row, titles []table.Row) bool {
-	return slices.ContainsFunc(titles, func(r table.Row) bool { return r.Level > 0 }) && !f.h.HasSides(r) || namesOthers(f.h, r, titles)
+	return slices.ContainsFunc(titles, func(r table.Row) bool { return r.Level > 0 }) && !f.h.HasSides(r) ||
+		namesOthers(f.h, r, titles) || cableheads.Head(titles)
 }
 
 // namesOthers reports whether the title of headings that come again names the two devices that the table below is between: the headings

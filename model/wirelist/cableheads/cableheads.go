@@ -101,6 +101,18 @@ func cableOf(titles []table.Row, mark value.Mark) (of said, ok bool) {
 	return said{}, false
 }
 
+// Names reports whether a text is the heading of a cable, with its name and its kind.
+func Names(text string) bool {
+	_, ok := parse(text, value.MarkUnknown)
+	return ok
+}
+
+// Head reports whether one of the titles right above a table is the heading of a cable: the table has the cores of that one alone.
+func Head(titles []table.Row) bool {
+	_, ok := cableOf(titles, value.MarkUnknown)
+	return ok
+}
+
 // parse reads "W3: 5 x 0.75 mm², 6.2 m", "Cable W4 (3x0.5 shielded, 3.4 m)", "K2 – YSLY 4x0.5", "Coiled cord (6 core, 0.25 mm² each)".
 func parse(text string, mark value.Mark) (of said, ok bool) {
 	for _, sep := range []string{": ", " - ", " – ", " — ", ", ", "; ", " (", ")", " | ", " / "} {
@@ -120,7 +132,7 @@ func parse(text string, mark value.Mark) (of said, ok bool) {
 		switch piece = strings.TrimSpace(piece); {
 		case k == 0:
 			words := strings.Fields(piece)
-			if len(words) == 2 && isCableWord(words[0]) {
+			if len(words) == 2 && IsWord(words[0]) {
 				words = words[1:]
 			}
 			if len(words) != 1 || !strings.ContainsAny(words[0], "0123456789") {
@@ -143,8 +155,8 @@ func parse(text string, mark value.Mark) (of said, ok bool) {
 	return of, of.kind != ""
 }
 
-// isCableWord reports whether a word says that the name of a cable follows.
-func isCableWord(w string) bool {
+// IsWord reports whether a word says that the name of a cable follows.
+func IsWord(w string) bool {
 	switch table.Fold(w) {
 	case "cable", "kabel", "leitung", "cavo", "kaapeli", "przewod", "kablo", "cabo", "lead", "cord":
 		return true

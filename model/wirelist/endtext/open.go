@@ -16,6 +16,9 @@ func SaysOpen(text string) bool {
 	if len(words) < 2 {
 		return len(words) == 1 && isPutAway(words[0])
 	}
+	if saysWireOpen(words) {
+		return true
+	}
 	if n := leadsLength(words); n > 0 && n < len(words) && isCoiled(words[n]) {
 		return true // "300 mm coiled"
 	}

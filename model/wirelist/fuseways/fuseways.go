@@ -24,6 +24,7 @@ type look struct {
 //
 // The cavity of what they feed may stand behind it.
 func Settle(cols []shape.Column, prof []column.Profile) {
+	coloursOfBlades(cols)
 	l := look{cols, prof}
 	fuse, wire := l.fuses(), l.find(name.FieldWire)
 	if fuse < 0 || wire >= 0 && wire < fuse || l.find(name.FieldGauge) < 0 && l.find(name.FieldColour) < 0 {

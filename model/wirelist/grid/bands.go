@@ -162,6 +162,10 @@ func Repeats(h shape.Headings, t *table.Table, r table.Row) []int {
 			heads, at = append(heads, table.Fold(c)), append(at, i)
 		}
 	}
+	tail, apart := remarksBehind(h, t, r, at)
+	if tail > 0 {
+		heads, at = heads[:len(heads)-1], at[:len(at)-1]
+	}
 	for n := 2; 2*n <= len(heads); n++ {
 		if len(heads)%n != 0 {
 			continue
@@ -182,9 +186,29 @@ func Repeats(h shape.Headings, t *table.Table, r table.Row) []int {
 			return nil
 		}
 		starts[0] = 0
+		if apart {
+			starts = append(starts, tail)
+		}
 		return starts
 	}
 	return nil
+}
+
+// remarksBehind is the column of texts that stand beside tables, the last of a row of headings, behind an empty column; 0 where there is
+// none. Below a heading of notes they are those of the rows to their left; apart says that they are about the sheet.
+//
+//	Pin | Signal | | Pin | Signal | | Both plugs are seen
+//	1   | Wiper  | | 1   | Washer | | from the wire side.
+func remarksBehind(h shape.Headings, t *table.Table, r table.Row, at []int) (tail int, apart bool) {
+	if len(at) < 5 || len(at)%2 == 0 {
+		return 0, false
+	}
+	last := at[len(at)-1]
+	of := h.Words[strings.Join(name.Words(table.Fold(r.Cells[last])), " ")].Field
+	if at[len(at)-2] == last-1 || of != "" && of != name.FieldNote || !parted(t, []int{0, last}) {
+		return 0, false
+	}
+	return last, of == ""
 }
 
 // parted reports whether the column before each group but the first is empty in every row.

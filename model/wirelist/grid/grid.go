@@ -38,6 +38,9 @@ func Apart(h shape.Headings, t *table.Table) (rows []table.Row, heads []int) {
 			made, n = sidePoles(h, t.Rows[:i], t.Rows[i:])
 		}
 		if made == nil {
+			made, n = devicePoles(h, t.Rows[i:])
+		}
+		if made == nil {
 			made, n = terminals(t.Rows[i:])
 		}
 		if made == nil {

@@ -5,8 +5,10 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
 )
 
 // Turned gives a table that stands on its side its rows back: its headings are the first cells of its lines.
@@ -45,7 +47,8 @@ func Turned(h shape.Headings, t *table.Table) (rows []table.Row) {
 		wide = max(wide, len(r.Cells))
 	}
 	// The first line of a table that stands upright is headings, too.
-	if wide < col+3 || !h.IsHead(heads) || !h.SaysNets(heads) || h.HeadWords(table.Row{Cells: lines[0].Cells[col+1:]}) {
+	if wide < col+3 || !h.IsHead(heads) || !h.SaysNets(heads) || h.HeadWords(table.Row{Cells: lines[0].Cells[col+1:]}) ||
+		headsColours(h, lines, col+1) {
 		return nil
 	}
 	rows = append(titles, heads)
@@ -64,4 +67,20 @@ func Turned(h shape.Headings, t *table.Table) (rows []table.Row) {
 		}
 	}
 	return rows
+}
+
+// headsColours reports whether a cell of the first line is headed as colours and all cells below it are some: the table stands upright,
+// whatever its first column has. "Start" and "Stop" are names of nets there, and elsewhere the two ends of a wire.
+//
+//	Signal | Door plug | Colour
+//	Start  | 1         | blue
+//	Stop   | 2         | red
+func headsColours(h shape.Headings, lines []table.Row, from int) bool {
+	for k := from; k < len(lines[0].Cells); k++ {
+		if h.Words[table.Fold(lines[0].Cells[k])].Field == name.FieldColour &&
+			!slices.ContainsFunc(lines[1:], func(r table.Row) bool { return !value.NamesColour(cellOf(r, k)) }) {
+			return true
+		}
+	}
+	return false
 }

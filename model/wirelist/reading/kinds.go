@@ -70,11 +70,12 @@ func deviceColumn(l *look) []shape.Column {
 			name.IsRemark(name.Words(name.WithoutBrackets(table.Fold(c.Head)))) {
 			continue
 		}
-		if (p.Most(p.Cavities) || p.Most(l.ShortNames(i))) && p.Cavities > 0 {
+		if (p.Most(p.Cavities) || p.Most(l.ShortNames(i))) && p.Cavities > 0 || column.Addresses(l.Src.Rows, i) {
 			of = append(of, i)
 		}
 	}
 	if len(of) == 2 && l.Prof[of[0]].All(l.Prof[of[0]].Numbers) != l.Prof[of[1]].All(l.Prof[of[1]].Numbers) &&
+		!column.Addresses(l.Src.Rows, of[0]) && !column.Addresses(l.Src.Rows, of[1]) &&
 		(placehead.Of(l.Cols[of[0]].Head) == "" || placehead.Of(l.Cols[of[1]].Head) == "") {
 		return nil // a number beside names is as likely an address
 	}

@@ -6,6 +6,7 @@ import (
 
 	"contralay/model/wirelist/block"
 	"contralay/model/wirelist/doubt"
+	"contralay/model/wirelist/plugindex"
 	"contralay/model/wirelist/settle"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/toget"
@@ -36,7 +37,7 @@ type look struct{ *settle.Look }
 func Of(h shape.Headings, b block.Block) []Reading {
 	l := &look{settle.At(h, b)}
 	var all []Reading
-	things := toget.Is(l.Cols, l.Prof)
+	things := toget.Is(l.Cols, l.Prof) || plugindex.Is(l.Cols, l.Prof)
 	for _, kind := range kinds() {
 		if cols := kind.columns(l); cols != nil && !things {
 			if r, ok := l.finish(kind.name, cols); ok {

@@ -7,6 +7,7 @@ import (
 	"contralay/model/wirelist/cableheads"
 	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/placehead"
 	"contralay/model/wirelist/settle"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
@@ -118,7 +119,7 @@ func (l devices) withOthers() []int {
 
 // isCavityOrMark reports whether a cell of a device is a cavity, several of them, or says that there is none.
 func isCavityOrMark(cell string) bool {
-	return !strings.ContainsAny(cell, ".%") && name.IsCavities(cell) || name.StateOf(cell) == name.Blank
+	return !strings.ContainsAny(cell, ".%") && name.IsCavities(cell) || value.IsAddress(cell) || name.StateOf(cell) == name.Blank
 }
 
 // joinsDevices reports whether half of the rows that reach a device reach two or more.
@@ -168,7 +169,7 @@ func (l devices) saysDevice() bool {
 		return true
 	}
 	return slices.ContainsFunc(l.of, func(i int) bool {
-		return l.HeadsDevice(i) || endsInDesignator(l.Cols[i].Head) || l.Prof[i].Numbers < l.Prof[i].Filled
+		return l.HeadsDevice(i) || placehead.EndsInDesignator(l.Cols[i].Head) || l.Prof[i].Numbers < l.Prof[i].Filled
 	})
 }
 
@@ -177,14 +178,4 @@ func (l devices) hasGaps() bool {
 	return slices.ContainsFunc(l.Src.Rows, func(r table.Row) bool {
 		return !shape.IsText(r) && slices.ContainsFunc(l.of, func(i int) bool { return i >= len(r.Cells) || value.IsNothing(r.Cells[i]) })
 	})
-}
-
-// endsInDesignator reports whether a heading is a designator, or a place and one, "Cab X1".
-func endsInDesignator(head string) bool {
-	all := strings.Fields(head)
-	if len(all) == 0 || len(all) > 3 {
-		return false
-	}
-	last := all[len(all)-1]
-	return name.IsDesignator(last) && (len(all) == 1 || last == strings.ToUpper(last) && strings.ContainsAny(last, "0123456789"))
 }

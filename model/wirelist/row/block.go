@@ -98,6 +98,9 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 			continue
 		case total.Say(im, b, i):
 			continue
+		case r.Step:
+			im.Say(report.Note, "a step of work", here(r.Line), first, "no wire, left out")
+			continue
 		case shape.IsText(r) && !column.IsLoneCavity(b, r) || column.IsShortHeading(b, i):
 			if c, ok := name.ReadCount(first); ok && t != nil {
 				c.Row = r.Line

@@ -61,7 +61,7 @@ func begin(im *draft.Importer, b *shape.Block, cells, notes []string, place tabl
 		}
 	}
 	readValues(im, b, cells, it, at)
-	saidonce.TakeGroup(b, it)
+	saidonce.TakeGroup(b, it, cells)
 	_, it.Drain = name.DrainOf(it.Signal)
 	it.Drain = it.Drain && !column.NamesShieldedDevice(b, cells, it.Signal)
 	readNote(im, b, cells, it)
@@ -80,6 +80,7 @@ func columnOf(b *shape.Block, row table.Place, i int) table.Place {
 func finish(im *draft.Importer, b *shape.Block, cells []string, it draft.Item, owner *draft.Term) {
 	place := it.Place
 	column := func(i int) table.Place { return columnOf(b, place, i) }
+	own := it.Gauge
 	saidonce.TakeNamedSize(im, b, &it)
 	saidonce.TakeDefault(im, b, &it, cells)
 	saidonce.TakeOverall(im, &it)
@@ -124,11 +125,13 @@ func finish(im *draft.Importer, b *shape.Block, cells []string, it draft.Item, o
 	if len(tos) == 0 && b.Far != "" && len(froms) > 0 && it.State == name.Used {
 		tos = []draft.End{{Text: b.Far}}
 	}
-	if it.State == name.Used && len(froms)+len(tos) == 1 && headsDevices(b) && (saysNothing(&it) || saysANote(b, &it)) {
+	said := it
+	said.Gauge = own // what a text says of all wires makes none of a free cavity
+	if it.State == name.Used && len(froms)+len(tos) == 1 && headsDevices(b) && (saysNothing(&said) || saysANote(b, &said)) {
 		sayNoteAlone(im, &it)
 		it.State = name.Blank // "3 | -": a cavity with nothing beside it
 	}
-	if isFreePlace(b, froms, tos, &it) {
+	if isFreePlace(b, froms, tos, &said) {
 		im.Say(report.Note, "a place with nothing beside it", it.Place, endsText(append(froms, tos...)), "the cavity is kept free")
 		sayNoteAlone(im, &it)
 		it.State = name.Blank

@@ -62,8 +62,18 @@ func valuesOf(b *shape.Block, heading string) (of value.Gauge, ok bool) {
 // TakenForRows is what is done with such a heading.
 const TakenForRows = "taken for the rows below it"
 
-// TakeGroup gives a row the size and the colour that the heading of its group says.
-func TakeGroup(b *shape.Block, it *draft.Item) {
+// TakeGroup gives a row the size and the colour that the heading of its group says. A row of which one cell alone says something is a free
+// cavity and no wire.
+func TakeGroup(b *shape.Block, it *draft.Item, cells []string) {
+	says := 0
+	for _, c := range cells {
+		if !value.IsNothing(c) {
+			says++
+		}
+	}
+	if says < 2 {
+		return
+	}
 	if it.Gauge.Size == "" && it.Gauge.Spec == "" {
 		it.Gauge.Size = b.Group.Size
 	}

@@ -20,7 +20,7 @@ func (l endColumns) endsInPlaceOfNumbers() {
 	for i := range l.Cols {
 		c := &l.Cols[i]
 		if c.Given || c.Field != name.FieldNumber && c.Field != name.FieldWire && c.Field != name.FieldKeep || !l.AllParted(i) ||
-			!l.FewConnectors(i) {
+			!l.FewConnectors(i) || c.Field == name.FieldKeep && column.Addresses(l.Src.Rows, i) {
 			continue
 		}
 		c.Field, c.InCell = name.FieldPin, true

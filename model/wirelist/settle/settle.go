@@ -367,9 +367,9 @@ func (l *Look) settleUnknown(i int, c *shape.Column) {
 		c.Field = name.FieldGauge // "red", "14 AWG red", "18 AWG": what is not as in the other rows
 	case p.Filled > 1 && column.Marks(l.Src.Rows, i) && !l.another(i, name.FieldCable) && l.cableWords(i):
 		c.Field = name.FieldCable // "TWP", below a heading of the shop
-	case (p.Most(p.Ends) || l.AllParted(i) && !l.EndsInPin(c.Head) || column.ArePlugEnds(c.Head, l.Src.Rows, i) ||
-		name.SaysDevicePin(c.Head) && column.CavitiesIn(l.Src.Rows, i) == p.Filled) && l.AnotherPin(i) && !l.another(i, name.FieldTo) &&
-		!l.another(i, name.FieldFrom):
+	case (p.Most(p.Ends) || l.AllParted(i) && !l.EndsInPin(c.Head) && !column.Addresses(l.Src.Rows, i) ||
+		column.ArePlugEnds(c.Head, l.Src.Rows, i) || name.SaysDevicePin(c.Head) && column.CavitiesIn(l.Src.Rows, i) == p.Filled) &&
+		l.AnotherPin(i) && !l.another(i, name.FieldTo) && !l.another(i, name.FieldFrom):
 		c.Field = name.FieldTo
 	case l.farPlaces(i):
 		c.Field, c.Guessed = name.FieldTo, true

@@ -47,6 +47,7 @@ type Row struct {
 	Struck bool       // every cell of it is struck out
 	Hidden bool       // its workbook does not show it
 	Taken  bool       // a text between the rows of which the rows below it say all
+	Step   bool       // a text between the rows that tells a step of work
 	Sketch bool       // a text that draws something between lines that join pins: no wire is read of it
 	Spans  uint8      // the lines of a table on its side that it is made of, its own the first; 0 for any other row
 	Raw    string     // its line as it stands in a text that is no list of separated values; "" for any other

@@ -29,6 +29,16 @@ func Rows(h shape.Headings, t *table.Table) []table.Row {
 		if text == "" {
 			text = inThree(h, rows[i])
 		}
+		if text == "" {
+			if of, at, n := cablePairs(h, rows[i:]); n > 0 {
+				for k := i; k < i+n; k++ {
+					change(k, shape.RowText(rows[k].Cells))
+					rows[k].Prose, rows[k].Taken = k != i+at, k != i+at
+				}
+				change(i+at, of)
+				continue
+			}
+		}
 		keys, headed := 0, false
 		if text != "" && !h.IsHead(rows[i]) {
 			keys, headed = headBelow(h, rows[i+1:])

@@ -11,6 +11,9 @@ import (
 //
 //	Winch drive, X3            Hoist 4 - J2 (8 way)            Panel: K7 control plug
 func BehindThing(title string) (designator string) {
+	if box := namedBox(title); box != "" {
+		return box
+	}
 	if !strings.ContainsAny(title, "0123456789") || !strings.ContainsAny(title, ",:;/") && !strings.Contains(title, " - ") &&
 		!strings.Contains(title, " – ") && !strings.Contains(title, " — ") {
 		return "" // most names

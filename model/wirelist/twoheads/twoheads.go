@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/cableheads"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/plugword"
 	"contralay/model/wirelist/shape"
@@ -64,9 +65,9 @@ func areTables(above, below []string) bool {
 	return len(parts) > 1 && !slices.ContainsFunc(parts, func(p []string) bool { return len(p) < 2 || !slices.Equal(p, parts[0]) })
 }
 
-// namesPlug reports whether a row begins with a word for a connector and one that names it: a title in several cells.
+// namesPlug reports whether a row begins with a word for a connector, or for a cable, and one that names it: a title in several cells.
 func namesPlug(cells []string) bool {
-	return len(cells) > 1 && plugword.Is(table.Fold(cells[0])) && name.IsDesignator(cells[1])
+	return len(cells) > 1 && (plugword.Is(table.Fold(cells[0])) || cableheads.IsWord(cells[0])) && name.IsDesignator(cells[1])
 }
 
 // isParted reports whether the second row alone does not say what its columns are, and each of its headings stands below one of the first:

@@ -14,7 +14,8 @@ func languages(add func(f name.Field, lang string, words ...string)) {
 	for _, row := range [][3]string{
 		// short forms, as heads of narrow columns have them
 		{"it", "gauge", "sez"}, {"it", "length", "lungh|lung"}, {"it", "colour", "col"}, {"fr", "gauge", "sect"}, {"fr", "colour", "coul"},
-		{"es", "gauge", "secc"}, {"de", "gauge", "querschn|quer|qs"}, {"de", "note", "bem|anm"}, {"de", "signal", "fkt|funkt"},
+		{"es", "gauge", "secc"}, {"de", "gauge", "querschn|quersch|quer|qs"},
+		{"de", "note", "bem|anm"}, {"de", "signal", "fkt|funkt"},
 		{"", "note", "rem|rmk|rmks"}, {"", "signal", "sig|sgnl"}, {"", "length", "lgth|lngth|lth"}, {"", "connector", "cn"},
 		{"pl", "gauge", "przekr"}, {"pl", "length", "dl"}, {"pl", "colour", "kol"}, {"", "pin", "term|term no|cav no"},
 		{"pl", "wire", "przewod|nr przewodu|numer przewodu|zyla"},
