@@ -62,7 +62,11 @@ func Cards(h shape.Headings, t *table.Table) (rows []table.Row, lines map[int][]
 		}
 	}
 	heads := headings(known, keys, nil)
-	if heads == nil || uses[keys[0]] < len(all) {
+	of := map[int][]pair{}
+	for i, c := range all {
+		of[i] = c.facts
+	}
+	if heads == nil || uses[keys[0]] < len(all) || !haveCavities(known, heads, keys, of) {
 		return t.Rows, nil
 	}
 	return spreadCards(t, all, keys, heads)

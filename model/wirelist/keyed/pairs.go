@@ -57,7 +57,7 @@ func Pairs(h shape.Headings, t *table.Table) []table.Row {
 		return t.Rows
 	}
 	heads := headings(known, keys, means)
-	if heads == nil {
+	if heads == nil || !haveCavities(known, heads, keys, of) {
 		return t.Rows
 	}
 	headed := false
@@ -86,14 +86,31 @@ func Pairs(h shape.Headings, t *table.Table) []table.Row {
 	return rows
 }
 
-// anyEquals reports whether some line has two signs of equality, which few lists have.
+// haveCavities reports whether at least half of the ends that lines say have a number or a pole in them: "from=Bergen" has none.
+func haveCavities(known func(string) string, heads, keys []string, of map[int][]pair) bool {
+	n, with := 0, 0
+	for _, pairs := range of {
+		for _, p := range pairs {
+			switch known(heads[slices.Index(keys, p.key)]) {
+			case "from", "to":
+				if n++; toldcells.EndsInCavity(p.says) {
+					with++
+				}
+			}
+		}
+	}
+	return 2*with >= n
+}
+
+// anyEquals reports whether some line has two signs of equality, or two colons with semicolons between, which few lists have.
 func anyEquals(rows []table.Row) bool {
 	return slices.ContainsFunc(rows, func(r table.Row) bool {
-		n := 0
+		n, colons := 0, 0
 		for _, c := range r.Cells {
 			n += strings.Count(c, "=")
+			colons += strings.Count(c, ": ")
 		}
-		return n > 1
+		return n > 1 || colons > 2
 	})
 }
 
@@ -104,7 +121,7 @@ func pairsIn(text string) (all []pair) {
 	}
 	at := 0 // where the value of the last pair begins
 	for i := 0; i < len(text); i++ {
-		if text[i] != '=' {
+		if text[i] != '=' && (text[i] != ':' || i+1 == len(text) || text[i+1] != ' ') {
 			continue
 		}
 		key := strings.TrimRight(text[:i], " ")

@@ -15,6 +15,7 @@ import (
 	"contralay/model/wirelist/point"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/toldcells"
 )
 
 // least is how many points say their values first where that is no chance (no source).
@@ -28,10 +29,10 @@ func Rows(h shape.Headings, t *table.Table) []table.Row {
 	var out []table.Row
 	n := 0
 	for i, r := range t.Rows {
-		if !r.Point || r.Drawn != nil || len(r.Cells) != 1 {
+		if r.Drawn != nil || len(r.Cells) == 0 || !r.Point && !strings.HasPrefix(r.Cells[0], "[") {
 			continue
 		}
-		text, ok := behind(r.Cells[0])
+		text, ok := behind(toldcells.Text(r.Cells))
 		if !ok {
 			continue
 		}

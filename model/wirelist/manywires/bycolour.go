@@ -36,7 +36,7 @@ func byColour(texts []string, unit string) (told toldcells.Told, ok bool) {
 			told.Wires = append(told.Wires, toldcells.Wire{Row: i, From: from, To: to, Colour: strings.TrimSpace(hue), Size: size})
 		}
 	}
-	return told, lines > 1 && several > 0 && len(told.Wires) >= least
+	return told, lines > 1 && several > 0 && len(told.Wires) >= least && told.HasCavities()
 }
 
 // run parts "starter 30 to ammeter 1 (6)".

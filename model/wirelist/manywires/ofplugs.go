@@ -118,6 +118,9 @@ func tailsOfPlugs(texts []string, sign, unit string) (told toldcells.Told, ok bo
 		return told, false
 	}
 	told = toldcells.Tell(lines, unit, true)
+	if _, n, _ := told.Good(); n == 0 {
+		return told, false
+	}
 	coloured := 0
 	for i := range told.Wires {
 		w := &told.Wires[i]

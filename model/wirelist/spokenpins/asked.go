@@ -16,7 +16,7 @@ import (
 //	> pin B?
 //	not used
 func Asked(h shape.Headings, t *table.Table) (rows []table.Row, lines map[int][]int) {
-	if h.HeadLine() > 0 || h.Numbered() || len(t.Rows) < 2*least || len(t.Rows) > mostLines {
+	if h.HeadLine() > 0 || h.Numbered() || len(t.Rows) < least || len(t.Rows) > mostLines {
 		return t.Rows, nil
 	}
 	var all []toldcells.Line

@@ -51,11 +51,25 @@ func Chat(h shape.Headings, t *table.Table) []table.Row {
 		return t.Rows
 	}
 	told := toldcells.Tell(lines, toldcells.Unit(t.Rows), true)
-	good, coloured, _ := told.Good()
-	if 4*good < 3*len(told.Wires) || 2*coloured < len(told.Wires) {
+	good, coloured, free := told.Good()
+	if 4*good < 3*len(told.Wires) || 2*coloured < len(told.Wires) || free == 0 && !saysPlug(t.Rows[:lines[0].Row]) {
 		return t.Rows
 	}
 	told.Below(t.Rows)
 	rows, _ := told.Spread(t, nil)
 	return rows
+}
+
+// saysPlug reports whether a message before the first pin says that pins follow: else anything may be numbered, "1 white coffee".
+func saysPlug(rows []table.Row) bool {
+	for _, r := range rows {
+		text := toldcells.Text(r.Cells)
+		if says, ok := stamped.Behind(text); ok {
+			text = says
+		}
+		if toldcells.NamesPlug(text) {
+			return true
+		}
+	}
+	return false
 }

@@ -76,6 +76,9 @@ func phrase(text string) string {
 	for part := range strings.FieldsFuncSeq(text, func(r rune) bool { return r == ',' || r == ';' || r == '.' || r == ':' }) {
 		w := strings.Fields(part)
 		for i, s := range w {
+			if i == 0 && len(w) > 2 && len(w) <= most+2 && plugword.Is(table.Fold(s)) && !strings.ContainsAny(part, "0123456789()") {
+				return strings.Join(w, " ") // "plug at the mast"
+			}
 			if i > 0 && i < most && plugword.Is(table.Fold(s)) && !strings.ContainsAny(part[:strings.Index(part, s)], "0123456789") {
 				return strings.Join(w[:i+1], " ")
 			}
@@ -98,5 +101,16 @@ func nextName(w []string, i int) string {
 	return ""
 }
 
-// NamesPlug reports whether a text says that it is about a connector: by its name, a word for one, or how many ways it has.
-func NamesPlug(text string) bool { return name.SaysConnector(text) || Plug(text) != "" }
+// NamesPlug reports whether a text says that it is about a connector: by its name, a word for one, how many ways it has, or its pins.
+func NamesPlug(text string) bool {
+	if name.SaysConnector(text) || Plug(text) != "" {
+		return true
+	}
+	for w := range strings.FieldsSeq(text) {
+		w = table.Fold(strings.Trim(w, ",.;:()"))
+		if plugword.Is(w) || name.IsPinWord(w) && w != "term" && w != "way" && w != "pole" && w != "kl" {
+			return true
+		}
+	}
+	return false
+}

@@ -1,6 +1,7 @@
 package toldcells
 
 import (
+	"slices"
 	"strings"
 
 	"contralay/model/wirelist/name"
@@ -22,6 +23,9 @@ func (t *Told) settle() {
 	bare := 2*hued > good // what has no colour among these says no wire
 	for i := range t.Wires {
 		w := &t.Wires[i]
+		if slices.ContainsFunc(w.left, func(x text) bool { return isCount(x.says) }) {
+			t.Counts++
+		}
 		for _, x := range w.left {
 			isEnd := 2*ends[x.at] >= all[x.at] && ends[x.at] > 1
 			switch {
@@ -54,6 +58,19 @@ func isPlace(c string) bool {
 		return name.IsDesignator(c) && strings.ToUpper(c) == c
 	}
 	return len(w) > 1 && len(w) <= most && isCavity(w[len(w)-1]) && !isWith(w)
+}
+
+// isCount reports whether a text counts things or measures them: a number and a word that is no unit of a signal.
+func isCount(c string) bool {
+	w := strings.Fields(strings.Trim(c, "(). "))
+	if len(w) != 2 || strings.Trim(w[0], "0123456789.,x") != "" || strings.Trim(w[1], "0123456789.") == "" {
+		return false
+	}
+	switch strings.ToLower(w[1]) {
+	case "v", "a", "va", "w", "kw", "ma", "mv", "vdc", "vac", "hz", "khz", "mhz", "bar", "ohm", "kohm", "volt", "amp", "amps", "watt":
+		return false
+	}
+	return true
 }
 
 // isWith reports whether some words say with what a wire is twisted or joined, "twisted with E". From memory, no source.

@@ -10,8 +10,12 @@ import (
 	"contralay/model/wirelist/value"
 )
 
-// Good counts the wires that are told beyond doubt: with their cavity and a colour, or with two ends and a colour, or free.
+// Good counts the wires that are told beyond doubt: with their cavity and a colour, or with two ends and a colour, or free. A list of goods
+// tells none.
 func (t Told) Good() (good, coloured, free int) {
+	if t.Counts > 1 && 2*t.Counts >= len(t.Wires) {
+		return 0, 0, 0
+	}
 	for _, w := range t.Wires {
 		if w.Colour != "" {
 			coloured++
@@ -23,6 +27,26 @@ func (t Told) Good() (good, coloured, free int) {
 		}
 	}
 	return good, coloured, free
+}
+
+// HasCavities reports whether at least half of the wires that say both ends have a cavity at one of them: people and towns have none.
+func (t Told) HasCavities() bool {
+	n, of := 0, 0
+	for _, w := range t.Wires {
+		if w.From != "" && w.To != "" {
+			n++
+			if EndsInCavity(w.From) || EndsInCavity(w.To) {
+				of++
+			}
+		}
+	}
+	return 2*of >= n
+}
+
+// EndsInCavity reports whether the last word of an end has a number in it, or is a pole or one letter.
+func EndsInCavity(end string) bool {
+	last := end[strings.LastIndexAny(end, " :")+1:]
+	return last != "" && last != end && isCavity(last) || strings.ContainsAny(last, "0123456789")
 }
 
 // Named counts those with a name or a far end.

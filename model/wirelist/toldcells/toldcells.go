@@ -51,9 +51,10 @@ type reader struct {
 
 // Told are the wires of some lines, and whose colours they have.
 type Told struct {
-	Wires []Wire
-	Lang  string
-	Unit  string
+	Wires  []Wire
+	Lang   string
+	Unit   string
+	Counts int // how many have a text that counts things, "12 pieces", "30 m": they are of a list of goods
 }
 
 // Tell reads some lines; unit is the one that the list says once for its sizes, front says that a colour may stand before a name in one

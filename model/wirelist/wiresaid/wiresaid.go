@@ -13,6 +13,7 @@ import (
 
 	"contralay/model/wirelist/point"
 	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/signoff"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/toldcells"
 	"contralay/model/wirelist/words"
@@ -51,7 +52,7 @@ func Rows(h shape.Headings, t *table.Table) []table.Row {
 		l := toldcells.Line{Row: i, ID: id}
 		parse(&l, rest)
 		if l.From == "" {
-			if l.To == "" && len(l.Cells) == 1 {
+			if l.To == "" && len(l.Cells) == 1 && signoff.IsDeleted(rest) {
 				all-- // "wire 2: deleted"
 				gone = append(gone, toldcells.Wire{Row: i, ID: id, Note: rest})
 			}
@@ -66,7 +67,7 @@ func Rows(h shape.Headings, t *table.Table) []table.Row {
 		return t.Rows
 	}
 	told := toldcells.Tell(lines, toldcells.Unit(t.Rows), true)
-	if _, coloured, _ := told.Good(); 5*coloured < 4*len(told.Wires) {
+	if _, coloured, _ := told.Good(); 5*coloured < 4*len(told.Wires) || !told.HasCavities() {
 		return t.Rows
 	}
 	told.Wires = append(told.Wires, gone...)
