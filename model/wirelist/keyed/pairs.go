@@ -125,8 +125,8 @@ func pairsIn(text string) (all []pair) {
 			continue
 		}
 		key := strings.TrimRight(text[:i], " ")
-		from := strings.LastIndexFunc(key, func(r rune) bool { return !unicode.IsLetter(r) }) + 1
-		if key = key[from:]; key == "" || from < at {
+		from := strings.LastIndexFunc(key, func(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsDigit(r) }) + 1
+		if key = key[from:]; key == "" || from < at || unicode.IsDigit(rune(key[0])) {
 			continue
 		}
 		if len(all) > 0 {

@@ -29,7 +29,7 @@ func Rows(h shape.Headings, t *table.Table) []table.Row {
 	var out []table.Row
 	n := 0
 	for i, r := range t.Rows {
-		if r.Drawn != nil || len(r.Cells) == 0 || !r.Point && !strings.HasPrefix(r.Cells[0], "[") {
+		if len(r.Cells) == 0 || !r.Point && !strings.HasPrefix(r.Cells[0], "[") && step(r.Cells[0]) == "" {
 			continue
 		}
 		text, ok := behind(toldcells.Text(r.Cells))
@@ -39,7 +39,7 @@ func Rows(h shape.Headings, t *table.Table) []table.Row {
 		if out == nil {
 			out = slices.Clone(t.Rows)
 		}
-		out[i].Cells = []string{text}
+		out[i].Cells, out[i].Drawn = []string{text}, nil
 		n++
 	}
 	if n < least {
@@ -50,9 +50,11 @@ func Rows(h shape.Headings, t *table.Table) []table.Row {
 
 // behind writes the values behind the ends of one text.
 func behind(text string) (out string, ok bool) {
-	box := ""
+	box := step(text)
+	steps := box != ""
+	text = text[len(box):]
 	if len(text) > 4 && text[0] == '[' && text[2] == ']' {
-		box, text = text[:4], text[4:]
+		box, text = box+text[:4], text[4:]
 	}
 	var values []string
 	const most = 2 // pieces: a colour and a size
@@ -80,5 +82,17 @@ func behind(text string) (out string, ok bool) {
 	if len(values) == 0 || to == 0 || strings.TrimSpace(text[:from]) == "" || strings.TrimSpace(text[to:]) == "" {
 		return "", false
 	}
+	if steps && !toldcells.EndsInCavity(strings.TrimSpace(text[:from])) {
+		return "", false // "1. red, up -> selector 1" begins with a cavity
+	}
 	return box + text + ", " + strings.Join(values, ", "), true
+}
+
+// step is the number of a step that a text begins with, "3. " or "3) ", "" where it begins with none.
+func step(text string) string {
+	bare := strings.TrimLeft(text, "0123456789")
+	if n := len(text) - len(bare); n > 0 && n < 3 && len(bare) > 2 && (bare[0] == '.' || bare[0] == ')') && bare[1] == ' ' {
+		return text[:n+2]
+	}
+	return ""
 }

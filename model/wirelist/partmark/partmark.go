@@ -6,6 +6,8 @@ import (
 	"unicode"
 	"unicode/utf8"
 
+	"contralay/model/wirelist/arrow"
+	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/toldcells"
@@ -50,6 +52,9 @@ func Rows(h shape.Headings, t *table.Table) []table.Row {
 			continue
 		}
 		lines := m.lines(texts)
+		if slices.ContainsFunc(lines, hasArrow) || m.spaced && joins(m.signs) && t.Rows[lines[0].Row].Point {
+			continue // other readers know them
+		}
 		if slices.ContainsFunc(lines, func(l toldcells.Line) bool { return h.IsHead(table.Row{Cells: l.Cells}) }) {
 			return t.Rows // it has headings, and is read by them
 		}
@@ -58,8 +63,12 @@ func Rows(h shape.Headings, t *table.Table) []table.Row {
 			best, most = told, good
 		}
 	}
-	if told := toldcells.Tell(gapped(t.Rows), toldcells.Unit(t.Rows), false); most == 0 && sound(told, len(told.Wires)) > 0 {
-		best, most = told, 1
+	if most == 0 {
+		lines, dittos := gapped(t.Rows)
+		told := toldcells.Tell(lines, toldcells.Unit(t.Rows), false)
+		if sound(told, len(told.Wires)) > 0 && !slices.ContainsFunc(lines, hasArrow) && (dittos || allPlain(told, t.Rows)) {
+			best, most = told, 1
+		}
 	}
 	if most == 0 || !ofPlug(best, t.Rows) {
 		return t.Rows
@@ -67,6 +76,14 @@ func Rows(h shape.Headings, t *table.Table) []table.Row {
 	best.Below(t.Rows)
 	rows, _ := best.Spread(t, nil)
 	return rows
+}
+
+// hasArrow reports whether an arrow stands within a cell, "feed -> fuse 3".
+func hasArrow(l toldcells.Line) bool {
+	return slices.ContainsFunc(l.Cells, func(c string) bool {
+		from, to := arrow.In(c)
+		return to > 0 && from > 0 || strings.Contains(c, " > ")
+	})
 }
 
 // sound is how many wires some lines tell; 0 where they are of another kind: nearly all are to tell their cavity and their colour, or
@@ -135,7 +152,12 @@ func next(text string, from int) (m mark, at, to int) {
 		}
 		before, behind := strings.TrimRight(text[:i], " "), strings.TrimLeft(text[end:], " ")
 		m = mark{text[i:end], len(before) < i && len(behind) < len(text)-end}
-		if half := len(before) < i || len(behind) < len(text)-end; half && !m.spaced || !m.spaced && (joins(m.signs) || m.signs == "=") {
+		if word, _, _ := strings.Cut(behind, " "); m.signs == "-" && m.spaced && name.JoinsDevice(table.Fold(word)) &&
+			name.IsPinWord(table.Fold(before[strings.LastIndexByte(before, ' ')+1:])) {
+			i = end // "pin - of the pump"
+			continue
+		}
+		if half := len(before) < i || len(behind) < len(text)-end; half && !m.spaced || !m.spaced && (joins(m.signs) || strings.Trim(m.signs, "=:;") == "") {
 			i = end
 			continue
 		}
@@ -146,7 +168,7 @@ func next(text string, from int) (m mark, at, to int) {
 
 // parts reports whether a sign can part cells: brackets, quotes, and what ends sentences do not.
 func parts(r rune) bool {
-	return (unicode.IsPunct(r) || unicode.IsSymbol(r)) && !strings.ContainsRune("()[]{}\"'“”„‚‘’`.,:;?!>→<←#%°&²", r)
+	return (unicode.IsPunct(r) || unicode.IsSymbol(r)) && !strings.ContainsRune("()[]{}\"'“”„‚‘’`.,?!>→<←#%°&²", r)
 }
 
 // joins reports whether signs without blanks round them stand within names: "yellow-brown", "B+".

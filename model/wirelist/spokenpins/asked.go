@@ -22,13 +22,13 @@ func Asked(h shape.Headings, t *table.Table) (rows []table.Row, lines map[int][]
 	var all []toldcells.Line
 	asked := map[int]int{}
 	for i := 0; i < len(t.Rows); i++ {
-		pin, rest := question(toldcells.Text(t.Rows[i].Cells))
+		pin, rest := question(text(t.Rows[i]))
 		if pin == "" {
 			continue
 		}
 		at := i
 		if rest == "" && i+1 < len(t.Rows) && t.Rows[i+1].Line <= t.Rows[i].Line+2 {
-			rest = strings.TrimSpace(strings.TrimPrefix(toldcells.Text(t.Rows[i+1].Cells), "A: "))
+			rest = strings.TrimSpace(strings.TrimPrefix(text(t.Rows[i+1]), "A: "))
 			at = i + 1
 		}
 		if next, _ := question(rest); next != "" || rest == "" {
@@ -64,4 +64,12 @@ func question(text string) (pin, rest string) {
 		return "", ""
 	}
 	return pin, strings.TrimSpace(rest)
+}
+
+// text is the text of a line, of which the sign of who speaks may have become a cell, "Q" and "pin 1?".
+func text(r table.Row) string {
+	if len(r.Cells) > 1 && (r.Cells[0] == "Q" || r.Cells[0] == "A" || r.Cells[0] == "F") {
+		return toldcells.Text(r.Cells[1:])
+	}
+	return toldcells.Text(r.Cells)
 }

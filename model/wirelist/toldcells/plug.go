@@ -14,21 +14,24 @@ import (
 //	reading the grey 8 pole on the back                          8 pole
 //	answers under your questions. It is P9, the round plug       P9
 func (t *Told) Below(rows []table.Row) {
-	if len(t.Wires) == 0 {
-		return
-	}
-	for i := t.Wires[0].Row - 1; i >= 0; i-- {
-		text := Text(rows[i].Cells)
-		if name.SaysConnector(text) {
-			return
-		}
-		if of := Plug(text); of != "" {
-			for k := range t.Wires {
-				if w := &t.Wires[k]; w.Of == "" && w.Pin != "" {
-					w.Of = of
+	of, last := "", -1
+	for k := range t.Wires {
+		w := &t.Wires[k]
+		if w.Row > last+1 || last < 0 {
+			for i := w.Row - 1; i > last; i-- {
+				text := Text(rows[i].Cells)
+				if name.SaysConnector(text) {
+					of = ""
+					break
+				}
+				if called := Plug(text); called != "" {
+					of = called
+					break
 				}
 			}
-			return
+		}
+		if last = w.Row; w.Of == "" && w.Pin != "" {
+			w.Of = of
 		}
 	}
 }

@@ -38,7 +38,8 @@ func (t *Told) settle() {
 			case isEnd && w.To == "":
 				w.To = point.WithPole(x.says)
 			case w.Signal == "":
-				w.Signal = x.says
+				called, more, _ := strings.Cut(x.says, ", ") // "ground, same stud as the box"
+				w.Signal, w.Note = called, join(w.Note, more)
 			default:
 				w.Note = join(w.Note, x.says)
 			}
@@ -85,8 +86,8 @@ func isWith(w []string) bool {
 }
 
 func join(a, b string) string {
-	if a == "" {
-		return b
+	if a == "" || b == "" {
+		return a + b
 	}
 	return a + "; " + b
 }

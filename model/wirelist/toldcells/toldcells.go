@@ -29,6 +29,7 @@ type Wire struct {
 	ID, Of, Pin, From, To      string
 	Colour, Size, Signal, Note string
 	Free                       bool // no wire is in its cavity, or none that goes anywhere yet
+	toAt                       int  // in which cell the word for the far end stands, from 1
 	left                       []text
 }
 
@@ -121,7 +122,12 @@ func free(all []Wire) (n int) {
 func (r *reader) findPins(lines []Line) {
 	for at := range 3 {
 		n, last, seen := 0, map[string]int{}, map[string]bool{}
+		row := -1
 		for _, l := range lines {
+			if l.Of == "" && l.Row > row+1 {
+				last, seen = map[string]int{}, map[string]bool{} // a text stands between: another plug begins
+			}
+			row = l.Row
 			if at >= len(l.Cells) {
 				continue
 			}
@@ -227,6 +233,8 @@ func (r reader) cell(w *Wire, at int, c string) {
 	words := strings.Fields(c)
 	switch {
 	case c == "":
+	case w.toAt > 0 && at == w.toAt+1 && isCavity(c) && !EndsInCavity(w.To):
+		w.To += ":" + c // "to Fuel pump", "+"
 	case at == r.pins && w.Pin == "" && (name.IsCavity(strings.TrimRight(c, ".:)")) || strings.Contains(c, "-")):
 		w.Pin = strings.TrimRight(c, ".:)")
 	case at == r.ends && w.From == "" && (IsEnd(c) || isNamed(c)):
@@ -242,6 +250,7 @@ func (r reader) cell(w *Wire, at int, c string) {
 		w.Size = c
 	case r.values(w, at, words):
 	case r.leads(w, c):
+		w.toAt = at
 	default:
 		if r.front && w.Colour == "" {
 			c = r.colourFront(w, at, words)
@@ -274,6 +283,9 @@ func (r reader) leads(w *Wire, c string) bool {
 		return false
 	}
 	if to, ok := BehindLead(c); ok {
+		if of, pin, ok := strings.Cut(strings.TrimSuffix(to, ")"), " ("); ok && strings.HasSuffix(to, ")") && isCavity(pin) {
+			to = of + ":" + pin // "to Fuel pump (+)"
+		}
 		w.To = to
 		return true
 	}

@@ -25,7 +25,7 @@ const (
 	longest   = 200  // bytes of a line (no source)
 )
 
-// Rows makes rows of a table of such lines; they are as they were where there are less than three, or one in five is not understood.
+// Rows makes rows of a table of such lines; they are as they were where there are less than three, or more than one in four is not understood.
 func Rows(h shape.Headings, t *table.Table) []table.Row {
 	if h.HeadLine() > 0 || h.Numbered() || len(t.Rows) < least || len(t.Rows) > mostLines {
 		return t.Rows
@@ -63,7 +63,7 @@ func Rows(h shape.Headings, t *table.Table) []table.Row {
 		}
 		lines = append(lines, l)
 	}
-	if ends < least || 5*len(lines) < 4*all {
+	if ends < least || 4*len(lines) < 3*all {
 		return t.Rows
 	}
 	told := toldcells.Tell(lines, toldcells.Unit(t.Rows), true)
