@@ -110,9 +110,9 @@ var lists = []string{"commas", "abreast", "signs", "twoscripts", "columned", "co
 	"words", "printed", "endtext", "sentence", "sidehead", "rising", "shape", "endvalues", "squaremm", "tail", "cableonce",
 	"corecells", "pinhues", "column", "cablelines", "fuseways", "doubt", "cableheads", "pads", "arrow", "point", "runline",
 	"padlines", "alike", "lettered", "jotted", "penned", "stamped", "leaders", "noted", "record", "goeson", "manual", "ownends",
-	"midarrow", "parthead", "dotends", "farheads", "splicecells", "outputs", "thingheads", "pieces",
-	"toldcells", "partmark", "manywires", "spokenpins", "keyed", "wiresaid", "leadvalues",
-	"grid", "twoside", "titled",
+	"midarrow", "parthead", "twoheads", "severalto", "codedwires", "dotends", "farheads", "splicecells", "outputs", "thingheads",
+	"plaintitle", "pieces", "toldcells", "partmark", "manywires", "spokenpins", "keyed", "wiresaid", "leadvalues", "grid", "twoside",
+	"titled",
 	"parted", "plugwires", "block", "bothends", "described", "thingpins", "settle", "toget", "reading", "draft", "saidonce", "likeabove",
 	"total", "taghues", "farside", "runon", "grouphead", "row", "endpins", "toldpairs", "join", "audit"}
 

@@ -30,7 +30,9 @@
 // free; penned makes rows of lines that say in the words of a language where their wires go, stamped
 // those of the lines of a log or a chat that tell a wire, noted writes the lines of a fitter's notes
 // as the others read them, strokes reads lines that join the pins of two parts by a drawn stroke, midarrow tables
-// with a column of arrows between the two, parthead those whose columns are headed by the parts that the wires join, described
+// with a column of arrows between the two, parthead those whose columns are headed by the parts that the wires join, twoheads
+// joins headings that stand in two rows, severalto columns that count the places where a wire goes, codedwires parts the letters
+// of a colour from a size, plaintitle makes lines plain that name a connector, described
 // parts the short names of nets from the texts about them, taghues finds the colours
 // at the end of the numbers of wires, pinhues those beside cavities, rising tells numbers that rise by one, dotends finds tables
 // with a connector, a dot and its pin in a cell; codepage finds the letters of texts that do not say in which code page they are;

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/audit"
+	"contralay/model/wirelist/codedwires"
 	"contralay/model/wirelist/dotends"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/farheads"
@@ -23,14 +24,17 @@ import (
 	"contralay/model/wirelist/parthead"
 	"contralay/model/wirelist/partmark"
 	"contralay/model/wirelist/penned"
+	"contralay/model/wirelist/plaintitle"
 	"contralay/model/wirelist/record"
 	"contralay/model/wirelist/report"
+	"contralay/model/wirelist/severalto"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/splicecells"
 	"contralay/model/wirelist/spokenpins"
 	"contralay/model/wirelist/squaremm"
 	"contralay/model/wirelist/stamped"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/twoheads"
 	"contralay/model/wirelist/wiresaid"
 )
 
@@ -39,11 +43,15 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 	out, told = slices.Clone(tables), map[table.Place][]table.Place{}
 	for i := range out {
 		t := &out[i]
+		t.Rows = plaintitle.Rows(t)
 		t.Rows = manual.Rows(t)
 		t.Rows = goeson.Rows(t)
 		t.Rows = withOwnEnds(im, h, t)
 		t.Rows = midarrow.Rows(h, t)
 		t.Rows = withParts(im, h, t)
+		t.Rows = twoheads.Rows(h, t)
+		t.Rows = severalto.Rows(h, t)
+		t.Rows = codedwires.Rows(h, t)
 		t.Rows = dotends.Rows(h, t)
 		t.Rows = splicecells.Rows(h, t)
 		t.Rows = farheads.Rows(h, t)

@@ -5,6 +5,7 @@ import (
 
 	"contralay/model/wirelist/cable"
 	"contralay/model/wirelist/column"
+	"contralay/model/wirelist/endpins"
 	"contralay/model/wirelist/endtext"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
@@ -29,7 +30,7 @@ func (a *auditor) cells(t *Table) {
 			if i < len(t.Cols) && c != "" && !a.isPlain(texts, c) && !a.isSame(texts, t, i, c) && !a.freePins[cell{a.place(t.of(r)), c}] &&
 				!a.isSkipped(&t.Cols[i], c) &&
 				!a.stands(texts, t, c) && !a.isValue(wires, &t.Cols[i], c) &&
-				!a.saidOf(t, r, i) {
+				!a.saidOf(t, r, i) && !a.stands(texts, t, endpins.Unworded(c)) {
 				cols[i], missing = true, true
 			}
 		}

@@ -2,6 +2,7 @@ package audit
 
 import (
 	"slices"
+	"strings"
 
 	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
@@ -69,7 +70,8 @@ func (a *auditor) columns(t *Table) {
 		if c.Field == name.FieldConnector && a.namesDevice(c.Head) {
 			continue
 		}
-		if c.Head != "" && !c.Known() && !c.Given && c.Field != name.FieldKeep && c.Field != name.FieldIgnore && !c.Spared && c.Of == "" {
+		if c.Head != "" && !c.Known() && !c.Given && c.Field != name.FieldKeep && c.Field != name.FieldIgnore && !c.Spared && c.Of == "" &&
+			!pairs(t.Cols, i) {
 			cols[i] = true
 		}
 	}
@@ -92,6 +94,34 @@ func (a *auditor) columns(t *Table) {
 		a.doubt("headings that are not known", t.At, heads(t, cols), "taken by their cells; say what they mean if they are something else",
 			rows)
 	}
+}
+
+// pairs reports whether a heading and one beside it say a device and its cavity in so many words: "Dash connector" and "Dash pin",
+// "Sensor name" and "Sensor pin".
+func pairs(cols []shape.Column, i int) bool {
+	of, last := parted(cols[i].Head)
+	if of == "" {
+		return false
+	}
+	for _, k := range []int{i - 1, i + 1} {
+		if k < 0 || k >= len(cols) {
+			continue
+		}
+		beside, word := parted(cols[k].Head)
+		if beside == of && name.IsPinWord(last) != name.IsPinWord(word) {
+			return true
+		}
+	}
+	return false
+}
+
+// parted is the last word of a heading, folded, and the words before it; both "" where it has one word.
+func parted(head string) (of, last string) {
+	w := name.Words(name.WithoutBrackets(table.Fold(head)))
+	if len(w) < 2 {
+		return "", ""
+	}
+	return strings.Join(w[:len(w)-1], " "), w[len(w)-1]
 }
 
 // namesHeads reports whether the report says of some columns already that their headings are not known.

@@ -113,7 +113,7 @@ func readsAsNone(called string, t *Table) bool {
 	blanks := strings.Count(folded, " ")
 	return title.IsCountLine(folded) || value.SizeWithin(folded, t.Mark) != "" && !strings.ContainsAny(called, "(") ||
 		blanks > 2 && strings.ContainsAny(called[len(called)-1:], ".!?") || blanks > 7 && titleline.BehindThing(called) == "" ||
-		words.RefersTo(folded) || holdsRun(folded)
+		words.RefersTo(folded) || holdsRun(name.WithoutBrackets(folded))
 }
 
 // isReference reports whether an end refers to another row, "see pin 4", of which a connector and its cavity were made.

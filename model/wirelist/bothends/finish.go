@@ -13,4 +13,6 @@ func Finish(cols []shape.Column, prof []column.Profile, rows, titles []table.Row
 	FullSide(cols, prof, rows)
 	WallColumn(cols, prof, titles)
 	FarPlaces(cols, prof, rows)
+	CarriedThings(cols, prof, rows)
+	OfTitle(cols, titles)
 }

@@ -87,20 +87,29 @@ func couldBePlaces(cols []shape.Column, prof []column.Profile, rows []table.Row,
 // headsOfSides reports whether two headings are one word for a place, the first with that of the one side, and the second with that of the
 // other: "Pos A" and "Pos B", "From position" and "To position".
 func headsOfSides(a, b string) bool {
+	rest, ok := withoutSides(a, b)
+	return ok && arePlace(rest)
+}
+
+// withoutSides is what two headings have in common that are alike but for the words of the two sides.
+func withoutSides(a, b string) (rest []string, ok bool) {
 	one, other := wordsOf(a), wordsOf(b)
 	if len(one) < 2 || len(one) != len(other) {
-		return false
+		return nil, false
 	}
 	apart := -1
 	for i := range one {
 		if one[i] != other[i] {
 			if apart >= 0 {
-				return false
+				return nil, false
 			}
 			apart = i
 		}
 	}
-	return apart >= 0 && slices.Contains(sides, [2]string{one[apart], other[apart]}) && arePlace(slices.Delete(one, apart, apart+1))
+	if apart < 0 || !slices.Contains(sides, [2]string{one[apart], other[apart]}) {
+		return nil, false
+	}
+	return slices.Delete(one, apart, apart+1), true
 }
 
 // isPlace reports whether a heading is a word for a place alone.
@@ -120,7 +129,8 @@ func arePlace(w []string) bool {
 // sides are the words for the two sides of a wire. Common words, from memory, no source.
 var sides = [][2]string{{"a", "b"}, {"1", "2"}, {"i", "ii"}, {"from", "to"}, {"source", "destination"}, {"source", "dest"},
 	{"origin", "destination"}, {"origin", "dest"},
-	{"orig", "dest"}, {"src", "dst"}, {"src", "dest"}, {"source", "target"}, {"start", "end"}, {"start", "finish"}, {"near", "far"},
+	{"orig", "dest"}, {"src", "dst"}, {"src", "dest"}, {"source", "target"},
+	{"source", "sink"}, {"master", "slave"}, {"1st", "2nd"}, {"left", "right"}, {"start", "end"}, {"start", "finish"}, {"near", "far"},
 	{"von", "nach"},
 	{"start", "ziel"}, {"quelle", "ziel"}, {"anfang", "ende"}, {"de", "vers"}, {"de", "a"}, {"depart", "arrivee"}, {"depuis", "vers"},
 	{"desde", "hasta"}, {"origen", "destino"}, {"da", "a"}, {"partenza", "arrivo"}, {"van", "naar"}, {"od", "do"}, {"z", "do"},

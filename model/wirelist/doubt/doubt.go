@@ -7,6 +7,7 @@ import (
 	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/sidehead"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
@@ -66,7 +67,7 @@ func Of(d Reading) (all []Doubt) {
 func (d Reading) couldBeEnd(i int) bool {
 	c, p := &d.Block.Cols[i], &d.Profiles[i]
 	w := name.Words(name.WithoutBrackets(table.Fold(c.Head)))
-	if name.IsSpent(c.Head) || len(w) > 4 || p.Prose > 0 {
+	if name.IsSpent(c.Head) || len(w) > 4 || p.Prose > 0 || sidehead.NumbersPart(c.Head, "", name.FieldConnector) {
 		return false
 	}
 	last := ""

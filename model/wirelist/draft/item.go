@@ -61,3 +61,11 @@ func (e End) String() string {
 	}
 	return e.Term.ID + ":" + e.Pin
 }
+
+// EndsAt are ends at some places of which nothing but their name is known.
+func EndsAt(places []string) (all []End) {
+	for _, p := range places {
+		all = append(all, End{Text: p})
+	}
+	return all
+}

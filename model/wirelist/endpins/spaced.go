@@ -22,8 +22,9 @@ import (
 // endColumn is the ends of one side in the tables of one sheet.
 type endColumn struct {
 	ends   []spacedEnd
-	whole  int // ends that are no such text
-	pinned int // ends that have a cavity already
+	marks  []spacedEnd // whole ends that may be a parted device and a mark of a terminal: "X drive PE", "Supply +24V"
+	whole  int         // ends that are no such text
+	pinned int         // ends that have a cavity already
 	parted bool
 	sure   bool
 }
@@ -120,6 +121,9 @@ func spacedColumns(im *draft.Importer) (cols map[columnKey]*endColumn, order []c
 				name.IsSpliceName(e.Text) || endtext.SaysOpen(e.Text):
 			case pin == "" || titled(im, e.Text) || bare[name.Key(of)]:
 				c.whole++
+				if of, mark := cutMark(e.Text); of != "" && pin == "" && !titled(im, e.Text) {
+					c.marks = append(c.marks, spacedEnd{it: it, end: e, of: name.Key(of), pin: mark})
+				}
 			default:
 				c.ends = append(c.ends, spacedEnd{it: it, end: e, of: name.Key(of), pin: pin,
 					asSignal: it.Signal != "" && table.Fold(it.Signal) == table.Fold(e.Text)})
@@ -279,6 +283,7 @@ func (c *endColumn) part(im *draft.Importer) {
 			guessed = append(guessed, e)
 		}
 	}
+	sure = append(sure, c.partMarks(sure, guessed)...)
 	const rule, did = "a cavity behind its device", "the last word of an end is taken for its cavity"
 	if len(sure) > 0 {
 		im.Say(report.Note, rule, sure[0].it.Place, sure[0].end.Text+" "+sure[0].pin, did)

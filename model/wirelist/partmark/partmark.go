@@ -157,7 +157,8 @@ func next(text string, from int) (m mark, at, to int) {
 			i = end // "pin - of the pump"
 			continue
 		}
-		if half := len(before) < i || len(behind) < len(text)-end; half && !m.spaced || !m.spaced && (joins(m.signs) || strings.Trim(m.signs, "=:;") == "") {
+		half := len(before) < i || len(behind) < len(text)-end
+		if half && !m.spaced || !m.spaced && (joins(m.signs) || strings.Trim(m.signs, "=:;") == "") {
 			i = end
 			continue
 		}

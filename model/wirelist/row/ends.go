@@ -12,6 +12,7 @@ import (
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
+	"contralay/model/wirelist/words"
 )
 
 // betweenEnds makes an item for each pair of ends: as many on either side, or one on one of
@@ -114,6 +115,11 @@ func endsOf(im *draft.Importer, b *shape.Block, cells []string, f, pin name.Fiel
 	if text == "" && p == "" {
 		return nil, col
 	}
+	if p == "" {
+		if several := words.Siblings(text); several != nil {
+			return draft.EndsAt(several), col
+		}
+	}
 	if p == "" || text == "" || strings.Contains(text, ":") {
 		cell, behind := name.RemarkBehind(value.JoinNonEmpty("", text, map[bool]string{true: p}[text == ""]))
 		both, more := name.SplitEnds(cell)
@@ -176,7 +182,7 @@ func spreadPin(im *draft.Importer, b *shape.Block, pin string, ins *catalogue.In
 	if ok && (sure || b.Ranges) && !slices.ContainsFunc(all, func(p string) bool { return b.Named[p] }) {
 		return all
 	}
-	if name.LooksLikeRange(pin) {
+	if name.LooksLikeRange(pin) && !(b.Has(name.FieldFrom) && words.IsPlugPin(pin)) {
 		im.Say(report.Warn, "could be a range of cavities", place, pin, "read as the name of one")
 	}
 	return []string{pin}

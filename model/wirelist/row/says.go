@@ -22,7 +22,7 @@ func titlesOf(im *draft.Importer, b *shape.Block, here func(int) table.Place) (t
 	for _, r := range b.Titles {
 		if n, first := r.Filled(); n == 2 && (strings.HasSuffix(first, ":") || name.ConnectorName(first+": x") != first+": x") {
 			r.Cells = []string{strings.Join(r.Cells, " ")} // "Connector:" and its name in two cells
-		} else if (n > 1 && endsInDesignator(first) || n == 2 && (titleline.Names(first) || countsWays(r.Cells))) &&
+		} else if (n > 1 && words.EndsInDesignator(first) || n == 2 && (titleline.Names(first) || countsWays(r.Cells))) &&
 			!anotherNames(b.Titles, r.Line) {
 			im.Say(report.Note, "above the table", here(r.Line), table.Tidy(strings.Join(r.Cells[1:], " ")), "left out")
 			r.Cells = []string{first} // "Power module PM1 | club car | 31", "BH1 plug | cab to box"
@@ -63,12 +63,6 @@ func anotherNames(titles []table.Row, line int) bool {
 		k, text := o.Filled()
 		return k == 1 && o.Line != line && name.SaysConnector(text)
 	})
-}
-
-// endsInDesignator reports whether a text is a few words of which the last is a designator, "Power module PM1".
-func endsInDesignator(text string) bool {
-	all := strings.Fields(text)
-	return len(all) > 1 && len(all) < 5 && name.IsDesignator(all[len(all)-1]) && all[len(all)-1] == strings.ToUpper(all[len(all)-1])
 }
 
 // sayReading says what the cells of a block say against its headings, or in place of them.

@@ -11,19 +11,20 @@ import (
 )
 
 // plugNumbers takes a column of numbers, which beside a far end would be those of the wires, for the cavities of the plug that the
-// title names.
+// title names. Many makers of plugs call a cavity a circuit.
 //
-//	Plug X3 (12 way)
-//	No. | Signal  | Colour | To
-//	A1  | crank + | red    | Crank sensor
+//	Plug X3 (12 way)                              Engine plug X3
+//	No. | Signal  | Colour | To                   Circuit # | Function | Gauge
+//	A1  | crank + | red    | Crank sensor         1         | Fan feed | 12
 func (l endColumns) plugNumbers() {
-	if l.AnotherPin(-1) || !l.Has(l.Cols, name.FieldTo) || l.Has(l.Cols, name.FieldFrom, name.FieldFromPin, name.FieldRun, name.FieldVia,
+	if l.AnotherPin(-1) || l.Has(l.Cols, name.FieldFrom, name.FieldFromPin, name.FieldRun, name.FieldVia,
 		name.FieldConnector, name.FieldDevicePin) {
 		return
 	}
 	number := slices.IndexFunc(l.Cols, func(c shape.Column) bool {
 		return (c.Field == name.FieldNumber || c.Field == name.FieldWire || c.Field == name.FieldIgnore && c.Running) && !c.Given &&
-			l.Heads.Words[strings.Join(name.Words(table.Fold(c.Head)), " ")].Field == name.FieldNumber
+			(shape.IsCircuit(c.Head) || l.Has(l.Cols, name.FieldTo) &&
+				l.Heads.Words[strings.Join(name.Words(table.Fold(c.Head)), " ")].Field == name.FieldNumber)
 	})
 	if number < 0 {
 		return

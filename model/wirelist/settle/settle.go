@@ -13,6 +13,7 @@ import (
 	"contralay/model/wirelist/outputs"
 	"contralay/model/wirelist/pads"
 	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/sidehead"
 	"contralay/model/wirelist/splicecells"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/thingpins"
@@ -37,6 +38,8 @@ func (l *Look) settle() {
 	ends.joinedHeads()
 	ends.pinBehindTo()
 	ends.twoPinsOfASide()
+	bothends.SuffixedSides(l.Cols, l.Prof, l.Src.Rows)
+	bothends.FourColumns(l.Cols, l.Prof, l.Src.Rows, func(w string) bool { return l.Heads.Words[w].Field == name.FieldPin })
 	bothends.NearDevice(l.Cols, l.Prof, l.Src.Rows)
 	bothends.SidesOfWall(l.Cols, l.Prof, l.Src.Rows, l.Titled())
 	ends.stripNumbers()
@@ -55,6 +58,7 @@ func (l *Look) settle() {
 			}
 		}
 	}
+	column.IdsBesideNames(l.Cols, l.Prof)
 	isPin := func(w string) bool { return l.Heads.Words[w].Field == name.FieldPin }
 	outputs.OfUnit(l.Cols, l.Prof, l.Src.Rows, isPin)
 	thingpins.Settle(l.Cols, l.Prof, isPin)
@@ -266,7 +270,15 @@ func (l *Look) settleOne(i int, c *shape.Column) {
 		if p.Filled > 1 && p.All(p.Sized) && p.Colours == 0 && !l.Has(l.Cols, name.FieldGauge, name.FieldColour) {
 			c.Field, c.Against = name.FieldGauge, true // "red 22 AWG" below "Note"
 		}
-	case name.FieldSpec:
+	case name.FieldSpec, name.FieldStripe:
+		if column.AloneInColours(l.Prof, i) && !l.another(i, name.FieldColour) {
+			c.Field = name.FieldColour // "Insulation: red", "Base/stripe: red/white"
+			break
+		}
+		if p.Specs == 0 && i > 0 && l.Prof[i-1].Filled > 0 && sidehead.NumbersPart(c.Head, l.Cols[i-1].Head, l.Cols[i-1].Field) {
+			c.Field = name.FieldKeep
+			break
+		}
 		if w := name.Words(table.Fold(c.Head)); (len(w) == 1 && (w[0] == "type" || w[0] == "typ" || w[0] == "tipo")) && !p.Most(p.Specs) {
 			c.Field = name.FieldKeep
 			if p.Most(p.Sized) && !l.another(i, name.FieldGauge) {

@@ -117,6 +117,7 @@ func ParseColour(text, lang string) (Colour, bool) {
 		return c, true
 	}
 	s := table.Fold(withoutMark(strings.TrimSpace(text)))
+	s = stripeOn(s)
 	if s = hueword.Once(withoutColourOf(s)); s == "navy" {
 		s = "navy blue"
 	}
@@ -167,6 +168,10 @@ func ParseColour(text, lang string) (Colour, bool) {
 		}
 		switch t.Text {
 		case "stripe", "striped", "stripes", "streifen", "tracer", "trace", "band", "raya", "riga":
+			if between && sign == '-' && t.Text == "striped" && len(c) > 1 {
+				between = false // "red white-striped"
+				continue
+			}
 			if len(c) == 0 || with || between {
 				return nil, false
 			}
@@ -204,6 +209,20 @@ func ParseColour(text, lang string) (Colour, bool) {
 		return nil, false
 	}
 	return c, true
+}
+
+// stripeOn puts the main colour first where a text names the stripe first, "white stripe on red".
+func stripeOn(s string) string {
+	front, main, ok := strings.Cut(s, " on ")
+	if !ok {
+		return s
+	}
+	for _, word := range []string{" stripe", " tracer", " trace"} {
+		if stripe, is := strings.CutSuffix(strings.TrimSuffix(front, "s"), word); is {
+			return main + "/" + stripe
+		}
+	}
+	return s
 }
 
 // withoutColourOf takes the words "colour of" off a Portuguese colour that is called after a thing, "cor-de-rosa".

@@ -96,6 +96,8 @@ func ParseGauge(text string, bare Bare, mark Mark) (g Gauge, ok bool) {
 			i += 2
 		case t.Text == "mm2" || t.Text == "qmm" || t.Text == "mmq" || t.Text == "sqmm":
 			metric = true
+		case t.Kind == '-' && size != "" && i+1 < len(all) && all[i+1].Text == "awg":
+			// "12-AWG"
 		case t.Text == "g" && awg:
 			return Gauge{}, false // "gauge G, 20 AWG": a name
 		case t.Text == "awg" || t.Text == "ga" || t.Text == "g" || t.Text == "gauge" || t.Text == "#":

@@ -25,7 +25,8 @@ const (
 	longest   = 200  // bytes of a line (no source)
 )
 
-// Rows makes rows of a table of such lines; they are as they were where there are less than three, or more than one in four is not understood.
+// Rows makes rows of a table of such lines; they are as they were where there are less than three, or more than one
+// in four is not understood.
 func Rows(h shape.Headings, t *table.Table) []table.Row {
 	if h.HeadLine() > 0 || h.Numbered() || len(t.Rows) < least || len(t.Rows) > mostLines {
 		return t.Rows
