@@ -125,7 +125,7 @@ func pairsIn(text string) (all []pair) {
 			continue
 		}
 		key := strings.TrimRight(text[:i], " ")
-		from := strings.LastIndexFunc(key, func(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsDigit(r) }) + 1
+		from := len(strings.TrimRightFunc(key, func(r rune) bool { return unicode.IsLetter(r) || unicode.IsDigit(r) }))
 		if key = key[from:]; key == "" || from < at || unicode.IsDigit(rune(key[0])) {
 			continue
 		}
