@@ -114,7 +114,7 @@ var lists = []string{"commas", "abreast", "signs", "twoscripts", "columned", "co
 	"plaintitle", "pieces", "toldcells", "partmark", "manywires", "spokenpins", "keyed", "wiresaid", "leadvalues", "grid", "twoside",
 	"titled",
 	"parted", "plugwires", "block", "bothends", "described", "thingpins", "settle", "toget", "reading", "draft", "saidonce", "likeabove",
-	"total", "taghues", "farside", "runon", "grouphead", "row", "endpins", "toldpairs", "join", "audit"}
+	"total", "taghues", "farside", "runon", "grouphead", "cablecells", "row", "endpins", "toldpairs", "join", "audit"}
 
 // benchtest opens the whole bench for the tests of its parts; heattest is another method that the
 // balance of heat is checked against; shortForm is how tests are run by default.

@@ -9,6 +9,7 @@ import (
 	"contralay/model/wirelist/placehead"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/sidehead"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
@@ -23,7 +24,8 @@ func (a *auditor) unread(t *Table) {
 	var rows []table.Row
 	ofCores := !slices.ContainsFunc(t.Cols, func(c shape.Column) bool { return c.Field == name.FieldColour }) // which give their colours
 	for i, c := range t.Cols {
-		if c.Field != name.FieldKeep || c.Given || t.Points || ofCores && column.HeadsCores(c.Head) {
+		if c.Field != name.FieldKeep || c.Given || t.Points || ofCores && column.HeadsCores(c.Head) ||
+			sidehead.IsFitting(table.Fold(c.Head)) {
 			continue
 		}
 		filled, is := 0, 0
@@ -67,7 +69,8 @@ func (a *auditor) columns(t *Table) {
 		case name.FieldColour, name.FieldGauge, name.FieldSpec, name.FieldLength, name.FieldCurrent, name.FieldFuse, name.FieldNote:
 			continue // a value is what it looks like
 		}
-		if c.Field == name.FieldConnector && a.namesDevice(c.Head) {
+		if c.Field == name.FieldConnector && a.namesDevice(c.Head) ||
+			c.Field == name.FieldWire && len(c.Head) < 4 && column.CountsUp(t.Rows, i) { // "N.": it counts the rows
 			continue
 		}
 		if c.Head != "" && !c.Known() && !c.Given && c.Field != name.FieldKeep && c.Field != name.FieldIgnore && !c.Spared && c.Of == "" &&

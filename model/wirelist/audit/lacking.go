@@ -25,7 +25,7 @@ func (a *auditor) lacking(t *Table) {
 	for i, c := range t.Cols {
 		w := name.Words(table.Fold(c.Head))
 		if c.Field != name.FieldKeep || c.Given || c.Alias || c.Head == "" || name.IsRemark(w) || name.IsSpent(c.Head) ||
-			words.TellsNoWire(c.Head) || name.IsMeasure(w) ||
+			words.TellsNoWire(c.Head) || name.IsMeasure(w) || from && to && column.IsAtEnd(c.Head, w) ||
 			c.Spared && column.HeadsCores(c.Head) ||
 			len(w) == 1 && len(w[0]) < 3 && column.CountsUp(t.Rows, i) { // "Č.": it counts the rows
 			continue

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"contralay/model"
+	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
@@ -53,6 +54,9 @@ func (a *auditor) odd(t *Table) {
 	for k, at := range rows {
 		n, filled := 0, 0
 		for i, is := range flat[k*wide : (k+1)*wide] {
+			if column.MayBeEmpty(t.Cols, t.Rows[at], i) && (is == empty || usual[i][empty] == slices.Max(usual[i][:])) {
+				continue
+			}
 			if others := len(rows) - 1; usual[i][is] == 1 && slices.Max(usual[i][:]) == others && others >= leastRows ||
 				others > 8 && 20*usual[i][is] < len(rows) {
 				if n++; is != empty {

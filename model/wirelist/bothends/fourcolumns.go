@@ -42,6 +42,9 @@ func FourColumns(cols []shape.Column, prof []column.Profile, rows []table.Row, i
 			return
 		}
 	}
+	if cols[a-1].Field == name.FieldTo || cols[a].Field == name.FieldToPin {
+		return // their headings say that the far end stands first
+	}
 	for k, i := range pins {
 		of := [][2]name.Field{{name.FieldFrom, name.FieldFromPin}, {name.FieldTo, name.FieldToPin}}[k]
 		cols[i-1].Field, cols[i].Field = of[0], of[1]

@@ -7,6 +7,7 @@ import (
 
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/signoff"
 )
 
 // IsShortHeading reports whether a row of one short word alone heads the rows below it, and is no end, no cavity and no wire: nothing
@@ -39,7 +40,7 @@ func IsShortHeading(b *shape.Block, at int) bool {
 		if slices.ContainsFunc(o.Cells, func(c string) bool { return k != at && strings.EqualFold(c, word) }) {
 			return false
 		}
-		if filled, _ := o.Filled(); filled < 2 {
+		if filled, first := o.Filled(); filled < 2 || signoff.IsTotal(first) {
 			continue
 		}
 		if k == at+1 && (i >= len(o.Cells) || o.Cells[i] == "") {

@@ -169,6 +169,12 @@ func matrix(h shape.Headings, rows []table.Row) (made []table.Row, n int) {
 	for i, c := range head.Cells[1:] {
 		front, in, ok := strings.Cut(c, "(")
 		in, closed := strings.CutSuffix(in, ")")
+		switch h.Words[table.Fold(strings.TrimSpace(front))].Field {
+		case name.FieldFrom, name.FieldTo, name.FieldRun:
+			return nil, 0 // a row for a wire
+		case name.FieldLength, name.FieldCurrent, name.FieldGauge, name.FieldFuse:
+			continue // what its brackets hold is a unit: "Length (m)", "Strom (A)"
+		}
 		if front, in = strings.TrimSpace(front), strings.TrimSpace(in); ok && closed && front != "" && name.IsCavity(in) {
 			of[i+1] = [2]string{front, in}
 		}

@@ -3,6 +3,7 @@ package join
 import (
 	"cmp"
 	"contralay/model/wirelist/cable"
+	"contralay/model/wirelist/cablecells"
 	"slices"
 	"strings"
 
@@ -19,6 +20,7 @@ import (
 // the drain of a shield are no wires.
 func Cables(im *draft.Importer) {
 	drains := takeDrains(im)
+	cablecells.Partners(im.Items)
 	in := map[*draft.Item]int{} // number of the group it is in, from 1
 	byColumn(im, in)
 	byName(im, in)
@@ -185,8 +187,8 @@ func byName(im *draft.Importer, in map[*draft.Item]int) {
 				return o
 			}
 		}
-		if it.OwnID == "" && it.From.Term != nil {
-			if o := pins[draft.End{Term: it.From.Term, Pin: name.WithoutPinWord(id)}]; o != nil {
+		if pin := name.WithoutPinWord(id); (it.OwnID == "" || pin != id) && it.From.Term != nil {
+			if o := pins[draft.End{Term: it.From.Term, Pin: pin}]; o != nil {
 				return o
 			}
 		}
@@ -313,8 +315,9 @@ func byNeighbour(im *draft.Importer, in map[*draft.Item]int) {
 }
 
 func sameCable(im *draft.Importer, a, b *draft.Item) bool {
-	return b.Cue.IsCable() && a.Block == b.Block && a.From.Term == b.From.Term && a.To.Term == b.To.Term &&
-		a.Cue.Conductors == b.Cue.Conductors && a.Cue.Shielded == b.Cue.Shielded && a.Cue.Twisted == b.Cue.Twisted &&
+	poles := a.Cue.Twisted && toldpairs.Poles(a.Signal, b.Signal)
+	return a.Block == b.Block && a.From.Term == b.From.Term && (a.To.Term == b.To.Term || poles) &&
+		b.Cue.IsCable() && a.Cue.Conductors == b.Cue.Conductors && a.Cue.Shielded == b.Cue.Shielded && a.Cue.Twisted == b.Cue.Twisted &&
 		a.Gauge.Size == b.Gauge.Size
 }
 

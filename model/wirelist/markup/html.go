@@ -112,6 +112,7 @@ func texts(s string, line int) (rows []Row) {
 		return nil
 	}
 	level, lead, tags := 0, "", false
+	row := strings.HasPrefix(strings.TrimSpace(s), "|") // of Markdown: what breaks a line there breaks that of a cell
 	var b strings.Builder
 	flush := func() {
 		text := Shown(b.String())
@@ -139,7 +140,9 @@ func texts(s string, line int) (rows []Row) {
 			continue
 		}
 		tags = true
-		if breaksText[t.name] {
+		if row && t.name == "br" {
+			b.WriteByte(' ')
+		} else if breaksText[t.name] {
 			flush()
 			if level = 0; len(t.name) == 2 && t.name[0] == 'h' && isFigure(t.name[1]) && !t.close {
 				level = int(t.name[1] - '0')

@@ -98,19 +98,6 @@ func IsMeasure(words []string) bool {
 	})
 }
 
-// SaysEnd reports whether a heading says where a wire ends: "Termination at stern", "Stern end".
-func SaysEnd(head string) bool {
-	w := Words(table.Fold(head))
-	if len(w) < 2 {
-		return false
-	}
-	switch w[0] {
-	case "termination", "terminated", "connects", "connected", "landed", "end":
-		return w[1] == "at" || w[1] == "on" || w[1] == "to" && len(w) > 2
-	}
-	return w[len(w)-1] == "end" || w[len(w)-1] == "termination"
-}
-
 // IsDistance reports whether a heading is of distances.
 func IsDistance(head string) bool {
 	for _, w := range Words(table.Fold(head)) {

@@ -112,6 +112,8 @@ func ReadTitle(rows []table.Row, cat *catalogue.Catalogue) Title {
 			}
 		}
 		switch {
+		case i == len(rows)-1 && i > 0 && level == 1 && rank == heading && r.Level == 0 && titleline.NamesWithMore(text):
+			of, t.Paper, t.Name = said, t.Name, "" // right above the table, below a heading of the whole paper
 		case told, r.Level > 0 && rank == said && level == 0 && !t.Spoken: // what stands above a heading is of what it parts
 			of = said
 		case r.Level > 0:

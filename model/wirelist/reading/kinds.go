@@ -10,6 +10,7 @@ import (
 	"contralay/model/wirelist/point"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/words"
 )
 
 // through reads the cavities of a bulkhead between the two ends of each wire: the wire goes through.
@@ -124,7 +125,7 @@ func endsByCells(l *look) []shape.Column {
 	}
 	var of []int
 	for i, c := range l.Cols {
-		if p := &l.Prof[i]; c.Field == name.FieldKeep && !c.Given && p.Filled > 0 && (p.Most(p.Ends) || name.SaysEnd(c.Head)) {
+		if p := &l.Prof[i]; c.Field == name.FieldKeep && !c.Given && p.Filled > 0 && (p.Most(p.Ends) || words.SaysEnd(c.Head)) {
 			of = append(of, i)
 		}
 	}

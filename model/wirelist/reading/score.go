@@ -10,6 +10,7 @@ import (
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/words"
 )
 
 // finish gives the columns their sides, looks at what they say together, and scores it. ok is false where
@@ -322,7 +323,7 @@ func (l *look) endsOfWires(b *shape.Block, value int) bool {
 		case c.Field == name.FieldSignal && c.Known() && !(len(w) == 1 && (w[0] == "name" || w[0] == "use" || w[0] == "nom" ||
 			w[0] == "label")):
 			return true
-		case (c.Field == name.FieldFrom || c.Field == name.FieldTo) && (column.CavitiesIn(l.Src.Rows, i) > 0 || name.SaysEnd(c.Head)):
+		case (c.Field == name.FieldFrom || c.Field == name.FieldTo) && (column.CavitiesIn(l.Src.Rows, i) > 0 || words.SaysEnd(c.Head)):
 			return true
 		}
 	}

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"contralay/model/catalogue"
+	"contralay/model/wirelist/cablecells"
 	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
@@ -64,7 +65,7 @@ func begin(im *draft.Importer, b *shape.Block, cells, notes []string, place tabl
 	_, it.Drain = name.DrainOf(it.Signal)
 	it.Drain = it.Drain && !column.NamesShieldedDevice(b, cells, it.Signal)
 	readNote(im, b, cells, it)
-	cableCells(im, b, cells, it)
+	cablecells.Take(im, b, cells, it)
 	readState(im, b, cells, it)
 	return cells
 }

@@ -32,14 +32,17 @@ func (l *Look) settle() {
 	ends.sidePins()
 	bothends.SidePlaces(l.Cols, l.Prof, l.Src.Rows)
 	bothends.PinsOfHeading(l.Cols, l.rightAbove())
+	bothends.EndsUnderPlugs(l.Cols, l.Src.Rows)
+	bothends.LetteredPins(l.Cols, l.Prof, len(l.Src.Titles) > 0)
+	bothends.EndLabels(l.Cols, l.Prof)
 	bothends.FarPins(l.Cols, l.Prof)
 	column.Misheaded(l.Cols, l.Prof, l.Src.Rows)
 	column.TellNoWire(l.Cols, l.Prof)
 	ends.joinedHeads()
 	ends.pinBehindTo()
-	ends.twoPinsOfASide()
 	bothends.SuffixedSides(l.Cols, l.Prof, l.Src.Rows)
 	bothends.FourColumns(l.Cols, l.Prof, l.Src.Rows, func(w string) bool { return l.Heads.Words[w].Field == name.FieldPin })
+	bothends.Crimped(l.Cols, l.Prof, l.Src.Rows)
 	bothends.NearDevice(l.Cols, l.Prof, l.Src.Rows)
 	bothends.SidesOfWall(l.Cols, l.Prof, l.Src.Rows, l.Titled())
 	ends.stripNumbers()
@@ -65,6 +68,7 @@ func (l *Look) settle() {
 	thingpins.OwnPins(l.Cols, l.Prof, isPin)
 	thingpins.Plugs(l.Cols, l.Prof, l.Src.Rows)
 	thingpins.Unit(l.Cols, l.Prof, isPin)
+	thingpins.Taps(l.Cols, l.Prof, isPin)
 	ends.loadDevices()
 	ends.deviceBeforePin()
 	ends.farBoard()
@@ -93,6 +97,7 @@ func (l *Look) settle() {
 	if !l.Has(l.Cols, name.FieldWire) {
 		l.idsByCells() // what the strips are is known by now
 	}
+	l.Src.Rows = bothends.PlugsOfUnits(l.Cols, l.Src.Rows, func(w string) bool { return l.Heads.Words[w].Field == name.FieldConnector })
 	l.connectionNames()
 	l.numbered()
 	for i := range l.Cols {
@@ -104,6 +109,7 @@ func (l *Look) settle() {
 		(l.AnotherPin(-1) || l.Has(l.Cols, name.FieldNumber)) {
 		l.settleNames()
 	}
+	bothends.UnitNames(l.Cols, l.Prof, func(w string) bool { return l.Heads.Words[w].Field == name.FieldSignal })
 	soleName(l)
 	described.Settle(l.Cols, l.Prof, l.Src.Rows)
 	remarkNames(l)
@@ -349,6 +355,12 @@ func (l *Look) settleUnknown(i int, c *shape.Column) {
 		}
 	}
 	switch p := &l.Prof[i]; {
+	case column.MarksCable(c.Head, l.Src.Rows, i):
+		c.Field = name.FieldCable // "x" below "TP1"
+		c.Know()
+	case column.TellPartners(l.Src.Rows, i) && !l.another(i, name.FieldCable):
+		c.Field = name.FieldCable // "TP with 2", below any heading
+		c.Know()
 	case p.Coloured() && p.Filled > 1 && !l.another(i, name.FieldColour):
 		c.Field, c.Spared = name.FieldColour, false
 	case p.Sized > 1 && p.Colours > 1 && p.Sized+p.Colours >= p.Filled && !l.another(i, name.FieldColour) && !l.another(i, name.FieldGauge):
@@ -388,7 +400,7 @@ func (l *Look) AnotherPin(i int) bool {
 	return false
 }
 
-// isCount reports whether a column headed "Pins" is how many there are: whole numbers that do not rise.
+// isCount reports whether a column headed "Pins" is how many there are: whole numbers that do not rise, or beside quantities of parts.
 //
 //	Name | Type         | Pins
 //	C1   | square, 4 way | 4
@@ -398,7 +410,9 @@ func (l *Look) isCount(i int, c *shape.Column) bool {
 	if len(w) != 1 || !slices.Contains([]string{"pins", "ways", "cavities", "pines", "kontakte"}, w[0]) {
 		return false
 	}
-	return column.Falls(l.Src.Rows, i)
+	return column.Falls(l.Src.Rows, i) || w[0] != "pins" && !l.Has(l.Cols, name.FieldSignal, name.FieldColour, name.FieldGauge,
+		name.FieldFrom, name.FieldTo) &&
+		slices.ContainsFunc(l.Cols, func(o shape.Column) bool { return name.OtherKind(table.Fold(o.Head)) == "parts" })
 }
 
 // ofContacts reports whether a heading is of contacts, which have sizes and part numbers.

@@ -17,7 +17,10 @@ func (l endColumns) sidePins() {
 		return
 	}
 	a, b := &l.Cols[from+1], &l.Cols[to+1]
-	if a.Head == "" || table.Fold(a.Head) != table.Fold(b.Head) || a.Given || b.Given || l.Cols[from].Given || l.Cols[to].Given {
+	if a.Head == "" || a.OfEnd != "" || table.Fold(a.Head) != table.Fold(b.Head) {
+		return
+	}
+	if a.Given || b.Given || l.Cols[from].Given || l.Cols[to].Given {
 		return
 	}
 	for i := range l.Cols {

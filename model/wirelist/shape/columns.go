@@ -58,6 +58,13 @@ func (h Headings) under(groups []Column, r table.Row) []Column {
 		if i < len(groups) && groups[i].Head != "" {
 			side = groups[i].Field
 		}
+		if raw[i].Head != "" && !raw[i].known && i < len(groups) && groups[i].known {
+			joined := Column{Head: groups[i].Head + " " + raw[i].Head} // "Length" above "mm", "Twisted" above "with"
+			if m, ok := h.mean(joined.Head, &joined); ok && m.Field == groups[i].Field {
+				joined.Field, joined.known = m.Field, true
+				raw[i] = joined
+			}
+		}
 		switch {
 		case raw[i].Field == name.FieldConnector && side != "":
 			raw[i].Field = side
@@ -95,6 +102,9 @@ func (h Headings) ofEnds(cols []Column, head []table.Row) {
 			c.Field, c.OfEnd = name.FieldKeep, p.Head
 		case p.What == sidehead.Cavity:
 			c.Field, c.known = of+" pin", true
+			if p.Own {
+				c.Of, c.Headed = p.Head, true
+			}
 		default:
 			c.Field, c.known = of, true
 		}

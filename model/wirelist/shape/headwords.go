@@ -5,7 +5,9 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/cable"
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/sidehead"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/twoscripts"
 	"contralay/model/wirelist/value"
@@ -75,7 +77,7 @@ func (h Headings) mean(cell string, c *Column) (name.Meaning, bool) {
 	if f, ok := words.SaysInWords(bare); ok {
 		return name.Meaning{Field: f}, true
 	}
-	if isCableHeading(bare) {
+	if cable.Heads(bare) {
 		return name.Meaning{Field: name.FieldCable}, true
 	}
 	if m, ok := h.eitherWord(cell, c); ok {
@@ -153,7 +155,7 @@ func (h Headings) lastWords(all []string) (name.Meaning, bool) {
 				continue
 			}
 		case name.FieldFrom, name.FieldTo:
-			if len(all) == 2 && !m.Weak { // "Positive from"
+			if len(all) == 2 && !m.Weak && !sidehead.IsFitting(all[0]) { // "Positive from", and not "Cosse depart"
 				return m, true
 			}
 			continue
@@ -216,24 +218,6 @@ func isAmps(all []string) bool {
 		}
 	}
 	return amps && len(all) > 1
-}
-
-// isCableHeading reports whether a heading is nothing but words about cables: "Twist/Shield",
-// "Twisted pair", "Shield ID".
-func isCableHeading(all []string) bool {
-	is := false
-	for _, w := range all {
-		var g value.Gauge
-		switch {
-		case w == "cable" || w == "group" || w == "no" || w == "nr" || w == "id" || w == "ref" || w == "with" || w == "type" || w == "or" ||
-			w == "and" || w == "grp" || w == "number" || w == "set":
-		case value.IsLetter(w[0]) && g.Cable(w):
-			is = is || g.IsCable()
-		default:
-			return false
-		}
-	}
-	return is
 }
 
 // twoSided reads a heading of a side and a thing: "von pin", "connector from", "to

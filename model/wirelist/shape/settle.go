@@ -35,10 +35,14 @@ func (h Headings) Settle(b *Block) {
 	}
 }
 
-// cablesAsWires takes a column headed "cable" for the numbers of the wires, where none other
-// has them: no two rows have one text, and none tells of a kind of cable.
+// cablesAsWires takes a column headed "cable" for the numbers of the wires, or for their names where another
+// has those: no two rows have one text, and none tells of a kind of cable.
 func (h Headings) cablesAsWires(b *Block) {
-	if b.Has(name.FieldWire) {
+	as := name.FieldWire
+	if b.Has(as) {
+		as = name.FieldSignal
+	}
+	if b.Has(as) {
 		return
 	}
 	for i := range b.Cols {
@@ -60,7 +64,7 @@ func (h Headings) cablesAsWires(b *Block) {
 			seen[cell] = true
 		}
 		if len(seen) > 1 {
-			c.Field = name.FieldWire
+			c.Field = as
 			return
 		}
 	}

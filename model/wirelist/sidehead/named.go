@@ -8,11 +8,12 @@ import (
 )
 
 // named finds the two cells of the first row that name the ends by what they are, "ECU" and "Sensor", where no word says that they are
-// ends: below each stand the same headings, a connector and its cavity among them, and nothing of the first row stands over the rest of
+// ends: below each stand the same headings, a connector and its cavity among them, or the
+// cavity of a connector and what is crimped on there, and nothing of the first row stands over the rest of
 // either. −1 where there are no two such, or more.
 //
-//	Signal | ECU             | Sensor          | Colour
-//	       | Connector | Pin | Connector | Pin |
+//	Signal | ECU             | Sensor          | Colour             | P1             | P2
+//	       | Connector | Pin | Connector | Pin |        Wire | Pin | Terminal | Pin | Terminal
 func named(group, below table.Row, known map[string]name.Meaning) (first, second int) {
 	first, second = -1, -1
 	group.Cells = once(group.Cells)
@@ -21,14 +22,22 @@ func named(group, below table.Row, known map[string]name.Meaning) (first, second
 			continue
 		}
 		n := length(group, below, i)
-		place, cavity := false, false
+		place, cavity, fitted := false, false, 0
 		for k := i; k < i+n; k++ {
-			switch field(table.Fold(below.Cells[k]), known) {
-			case name.FieldConnector:
+			switch folded := table.Fold(below.Cells[k]); {
+			case field(folded, known) == name.FieldConnector:
 				place = true
-			case name.FieldPin:
+			case field(folded, known) == name.FieldPin && !IsFitting(folded):
 				cavity = true
+			case !IsFitting(folded):
+				continue
 			}
+			if fitted == k-i {
+				fitted++ // of the first columns below it
+			}
+		}
+		if !place && name.IsDesignator(c) && fitted > 0 { // it is the connector itself
+			place = fitted == n || first >= 0 && fitted >= length(group, below, first)
 		}
 		switch {
 		case !place || !cavity:

@@ -24,6 +24,7 @@ type Part struct {
 	End  int // 1 or 2; 0 of a column that stands below neither
 	What What
 	Head string // what the first row says of the end
+	Own  bool   // of cavities: the first row names their connector
 }
 
 // Parts reads two rows of headings; nil where they are no such two. known are the headings that have a meaning.
@@ -32,7 +33,8 @@ func Parts(group, below table.Row, known map[string]name.Meaning) []Part {
 		return nil // most rows
 	}
 	first, second := ends(group, known)
-	if first < 0 {
+	own := first < 0
+	if own {
 		first, second = named(group, below, known)
 	}
 	if first < 0 || !couldHead(below, known) {
@@ -46,13 +48,15 @@ func Parts(group, below table.Row, known map[string]name.Meaning) []Part {
 	for k := range heads {
 		heads[k] = table.Fold(below.Cells[at+k])
 	}
-	if n == 1 && field(heads[0], known) != name.FieldConnector && !isPlace(heads[0]) {
+	if n == 1 && field(heads[0], known) != name.FieldConnector && !isPlace(heads[0]) && (!own || field(heads[0], known) != name.FieldPin) {
 		return nil // the one word could be a cell that both ends have alike
 	}
 	all := make([]Part, len(below.Cells))
-	for k, what := range kinds(heads, known) {
-		all[at+k] = Part{1, what, group.Cells[first]}
-		all[at+k+second-first] = Part{2, what, group.Cells[second]}
+	what := kinds(heads, known)
+	own = own && !slices.Contains(what, Place)
+	for k, is := range what {
+		all[at+k] = Part{1, is, group.Cells[first], own && is == Cavity}
+		all[at+k+second-first] = Part{2, is, group.Cells[second], own && is == Cavity}
 	}
 	return all
 }
@@ -200,7 +204,7 @@ func kinds(heads []string, known map[string]name.Meaning) []What {
 			all[k] = Place
 		case k == cavity:
 			all[k] = Cavity
-		case place >= 0 && (IsFitting(h) || f == "" || f == name.FieldWire || f == name.FieldLength):
+		case cavity >= 0 && IsFitting(h), place >= 0 && (IsFitting(h) || f == "" || f == name.FieldWire || f == name.FieldLength):
 			all[k] = Fitting
 		}
 	}

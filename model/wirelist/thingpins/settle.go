@@ -101,7 +101,7 @@ func (l look) take(near, far int, unit string, plugs bool) {
 //	Pin centralina   ECU pin   Broche du calculateur   Pin
 func pinOf(head string, isPin func(word string) bool) (of string, ok bool) {
 	const most = 5 // words of such a heading (no source)
-	all := strings.Fields(name.WithoutBrackets(head))
+	all := strings.FieldsFunc(name.WithoutBrackets(head), func(r rune) bool { return r == ' ' || r == '-' || r == '_' })
 	if len(all) == 0 || len(all) > most {
 		return "", false
 	}

@@ -77,3 +77,19 @@ func calledSo(all []*draft.Item) (called []string) {
 	}
 	return called
 }
+
+// Poles reports whether two names are a stem and the two poles of a pair: "KNOCK +" and "KNOCK -".
+func Poles(a, b string) bool {
+	a, b = table.Fold(a), table.Fold(b)
+	for _, of := range poles {
+		for k := range of {
+			stem, ok := strings.CutSuffix(a, of[k])
+			other, also := strings.CutSuffix(b, of[1-k])
+			apart := of[0] == "+" || stem != strings.TrimRight(stem, " _-") // a letter stands by itself
+			if ok && also && stem == other && apart && strings.Trim(stem, " _-") != "" {
+				return true
+			}
+		}
+	}
+	return false
+}

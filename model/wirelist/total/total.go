@@ -39,19 +39,24 @@ func Check(im *draft.Importer, b *shape.Block, r table.Row) {
 				u = im.Opt.Unit
 			}
 			said, ok := value.ParseLength(cell, u, b.Mark)
-			if sum, all := sumOf(b, i, r.Line, func(s string) (float64, bool) {
+			read := func(s string) (float64, bool) {
 				mm, ok := value.ParseLength(s, u, b.Mark)
 				return float64(mm), ok
-			}); ok && all && math.Abs(more*sum-float64(said)) > 0.5*more {
+			}
+			of, _ := sumOf(b, i, groupAbove(b, r.Line), r.Line, read) // a subtotal sums its group up
+			if sum, all := sumOf(b, i, 0, r.Line, read); ok && all && min(math.Abs(more*sum-float64(said)),
+				math.Abs(more*of-float64(said))) > 0.5*more {
 				wrong = append(wrong, fmt.Sprintf("%s %s, the rows have %s", c.Head, cell,
 					value.MmText(unit.Millimetre(math.Round(10*more*sum)/10))))
 			}
 		case name.FieldCurrent:
 			said, ok := value.ParseCurrent(cell, c.Milli, b.Mark)
-			if sum, all := sumOf(b, i, r.Line, func(s string) (float64, bool) {
+			read := func(s string) (float64, bool) {
 				a, ok := value.ParseCurrent(s, c.Milli, b.Mark)
 				return float64(a), ok
-			}); ok && all && math.Abs(sum-float64(said)) > 0.01 {
+			}
+			of, _ := sumOf(b, i, groupAbove(b, r.Line), r.Line, read)
+			if sum, all := sumOf(b, i, 0, r.Line, read); ok && all && min(math.Abs(sum-float64(said)), math.Abs(of-float64(said))) > 0.01 {
 				wrong = append(wrong, fmt.Sprintf("%s %s, the rows have %s", c.Head, cell,
 					value.FormatCurrent(unit.Ampere(math.Round(sum*1000)/1000))))
 			}
@@ -91,7 +96,7 @@ func Check(im *draft.Importer, b *shape.Block, r table.Row) {
 //	Total inches | 65  |
 func sumsColumn(b *shape.Block, line, n int) bool {
 	for i := range b.Cols {
-		sum, all := sumOf(b, i, line, func(s string) (float64, bool) {
+		sum, all := sumOf(b, i, 0, line, func(s string) (float64, bool) {
 			v, err := strconv.ParseFloat(s, 64)
 			return v, err == nil
 		})
@@ -102,13 +107,32 @@ func sumsColumn(b *shape.Block, line, n int) bool {
 	return false
 }
 
-// sumOf adds a column up to a row; all is false where a cell of it is not understood.
-func sumOf(b *shape.Block, col, before int, read func(string) (float64, bool)) (sum float64, all bool) {
+// groupAbove is the row before the group of rows that ends above one: a heading between the rows, or another total; 0 where none stands
+// there.
+//
+//	Power    |        |
+//	3        | FUSE-1 | 12 in
+//	4        | GND    | 8 in
+//	Subtotal |        | 20 in
+func groupAbove(b *shape.Block, line int) (above int) {
+	for _, r := range b.Rows {
+		if r.Line >= line {
+			break
+		}
+		if _, first := r.Filled(); shape.IsText(r) || signoff.IsTotal(first) || sums(b, r) {
+			above = r.Line
+		}
+	}
+	return above
+}
+
+// sumOf adds a column up, of the rows between two; all is false where a cell of it is not understood.
+func sumOf(b *shape.Block, col, above, before int, read func(string) (float64, bool)) (sum float64, all bool) {
 	for _, r := range b.Rows {
 		if _, first := r.Filled(); signoff.IsTotal(first) || sums(b, r) {
 			continue
 		}
-		if r.Line >= before || col >= len(r.Cells) || r.Cells[col] == "" || value.IsNothing(r.Cells[col]) {
+		if r.Line <= above || r.Line >= before || col >= len(r.Cells) || r.Cells[col] == "" || value.IsNothing(r.Cells[col]) {
 			continue
 		}
 		v, ok := read(r.Cells[col])

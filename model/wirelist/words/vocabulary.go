@@ -50,7 +50,7 @@ var vocabulary = sync.OnceValue(func() map[string]name.Meaning {
 	add(name.FieldFrom, "", "de")
 	add(name.FieldTo, "", "to", "destination", "dest", "dst", "target", "end b", "end 2", "side b", "b side", "b end", "to connector",
 		"to device",
-		"destination connector", "goes to", "end point")
+		"destination connector", "goes to", "end point", "sink", "sink device")
 	add(name.FieldTo, "de", "nach", "ziel", "nach stecker", "zielpunkt")
 	add(name.FieldTo, "fr", "vers", "arrivee", "aboutissant")
 	add(name.FieldTo, "es", "hasta", "hacia", "destino")
@@ -190,7 +190,7 @@ func addValues(add func(f name.Field, lang string, words ...string)) {
 	add(name.FieldCable, "es", "manguera", "blindaje", "apantallado")
 	add(name.FieldCable, "it", "cavo multipolare", "schermo")
 	add(name.FieldCable, "", "pair with", "paar mit", "par con", "torsade avec", "trenzado con", "intrecciato con", "getwist met",
-		"samen met")
+		"samen met", "paarung", "pairing", "appairage", "accoppiamento", "emparejado", "emparejamiento")
 	add(name.FieldContact, "", "kontaktgrosse", "taille contact", "taille de contact", "tamano contacto", "tamano de contacto",
 		"taglia contatto", "contactmaat")
 	add(name.FieldSpec, "", "insulation", "leitungsart", "isolation", "tipo di filo", "tipo filo", "draadtype", "isolatie", "isolierung")

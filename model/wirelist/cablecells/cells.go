@@ -1,4 +1,4 @@
-package row
+package cablecells
 
 import (
 	"cmp"
@@ -13,9 +13,9 @@ import (
 	"contralay/model/wirelist/value"
 )
 
-// cableCells reads the columns about cables of one row: the name of a cable or of a shield,
+// Take reads the columns about cables of one row: the name of a cable or of a shield,
 // a mark that says yes, the wires it pairs with.
-func cableCells(im *draft.Importer, b *shape.Block, cells []string, it *draft.Item) {
+func Take(im *draft.Importer, b *shape.Block, cells []string, it *draft.Item) {
 	var names, shields []string
 	for i, c := range b.Cols {
 		if c.Field != name.FieldCable || i >= len(cells) || value.IsNothing(cells[i]) {
@@ -25,7 +25,17 @@ func cableCells(im *draft.Importer, b *shape.Block, cells []string, it *draft.It
 		if head.Shielded && (head.Twisted || head.Conductors > 0) && strings.ContainsAny(c.Head, "/,&") {
 			head = value.Gauge{} // "Twist/Shield": the cell says which
 		}
-		switch text := cells[i]; cable.YesOrNo(text) {
+		text := cells[i]
+		if mark, kind := cable.MarkHeading(c.Head); mark != "" && cable.YesOrNo(text) != "" {
+			if cable.YesOrNo(text) == "yes" && kind.Conductors > 1 {
+				names, it.Kind.Twisted = append(names, mark), it.Kind.Twisted || kind.Twisted
+				it.Kind.Shielded = it.Kind.Shielded || kind.Shielded
+			} else if cable.YesOrNo(text) == "yes" {
+				shields = append(shields, mark)
+			}
+			continue
+		}
+		switch cable.YesOrNo(text) {
 		case "no":
 			continue
 		case "yes":
@@ -43,8 +53,8 @@ func cableCells(im *draft.Importer, b *shape.Block, cells []string, it *draft.It
 				it.CueText, it.Joined = value.JoinNonEmpty("; ", it.CueText, c.Head), true
 				continue
 			}
-			if saysWith(c.Head) && name.IsOneWord(text) {
-				it.With, it.CueText = append(it.With, text), value.JoinNonEmpty("; ", it.CueText, c.Head+" "+text)
+			if of := cable.PartnersBelow(c.Head, text, name.Words(table.Fold(c.Head))); len(of) > 0 {
+				it.With, it.CueText = append(it.With, of...), value.JoinNonEmpty("; ", it.CueText, c.Head+" "+text)
 				it.Cue.Twisted = it.Cue.Twisted || head.Twisted
 				continue
 			}
@@ -103,17 +113,4 @@ func takeKind(b *shape.Block, cells []string, it *draft.Item) {
 		it.Notes = append(it.Notes, "cable: "+it.Cable)
 		it.Cable, it.Plain = it.Cable+" "+it.Pair, false
 	}
-}
-
-// saysWith reports whether a heading asks with which wire the wire of the row is paired.
-func saysWith(head string) bool {
-	w := name.Words(table.Fold(head))
-	if len(w) < 2 {
-		return false
-	}
-	switch w[len(w)-1] {
-	case "with", "mit", "avec", "con", "met", "z", "med":
-		return true
-	}
-	return false
 }
