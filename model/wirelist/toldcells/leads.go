@@ -18,17 +18,17 @@ func BehindLead(c string) (place string, ok bool) {
 	low := strings.ToLower(c)
 	for _, w := range words.ToWords() {
 		if len(low) == len(c) && strings.HasPrefix(low, w+" ") {
-			return place2(c[len(w):])
+			return withoutArticle(c[len(w):])
 		}
 	}
 	if first, rest, cut := strings.Cut(c, " "); cut && words.ComesFrom(table.Fold(first)) {
-		return place2(rest)
+		return withoutArticle(rest)
 	}
 	return "", false
 }
 
-// place2 is a place without its article; ok is false for a text that is too long for one.
-func place2(text string) (place string, ok bool) {
+// withoutArticle is a place without its article; ok is false for a text that is too long for one.
+func withoutArticle(text string) (place string, ok bool) {
 	const most = 6 // words (no source)
 	w := strings.Fields(text)
 	if len(w) > 1 && len(w[0]) > 1 && words.IsArticle(strings.ToLower(w[0])) {
