@@ -105,12 +105,12 @@ var leads = map[string][]string{"tree": {"ends"}, "board/runs/others": {"board/r
 
 // lists are the parts of the reader of lists, the lowest first: each may use those before it.
 var lists = []string{"commas", "abreast", "signs", "twoscripts", "columned", "comment", "hueword", "markup", "pinword", "plugword",
-	"strokes", "codepage", "icons", "quotation", "table", "strands", "squareword", "value", "huekey", "report", "prose", "cable",
-	"freeword", "doingword", "stripname", "titleline", "name", "huecodes", "nameaside", "placehead", "freesaid", "signoff",
+	"strokes", "codepage", "icons", "quotation", "quotedcells", "table", "strands", "squareword", "value", "huekey", "report", "prose",
+	"cable", "freeword", "doingword", "stripname", "titleline", "name", "huecodes", "nameaside", "placehead", "freesaid", "signoff",
 	"words", "printed", "endtext", "sentence", "sidehead", "rising", "shape", "endvalues", "squaremm", "tail", "cableonce",
 	"corecells", "pinhues", "column", "cablelines", "fuseways", "doubt", "cableheads", "pads", "arrow", "point", "runline",
-	"padlines", "alike", "lettered", "jotted", "penned", "stamped", "leaders", "noted", "record", "goeson", "manual", "ownends",
-	"midarrow", "parthead", "twoheads", "severalto", "codedwires", "dotends", "farheads", "splicecells", "outputs", "thingheads",
+	"padlines", "alike", "lettered", "jotted", "penned", "stamped", "leaders", "noted", "record", "goeson", "manual", "ownends", "atplaces",
+	"gaprows", "midarrow", "parthead", "twoheads", "severalto", "codedwires", "dotends", "farheads", "splicecells", "outputs", "thingheads",
 	"plaintitle", "pieces", "toldcells", "partmark", "manywires", "spokenpins", "keyed", "wiresaid", "leadvalues", "grid", "twoside",
 	"titled",
 	"parted", "plugwires", "block", "bothends", "described", "thingpins", "settle", "toget", "reading", "draft", "saidonce", "likeabove",

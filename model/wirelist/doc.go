@@ -30,7 +30,8 @@
 // the ends of whole columns; toldpairs finds the sentences that twist wires together, freesaid reads those that say which cavities are
 // free; penned makes rows of lines that say in the words of a language where their wires go, stamped
 // those of the lines of a log or a chat that tell a wire, noted writes the lines of a fitter's notes
-// as the others read them, strokes reads lines that join the pins of two parts by a drawn stroke, midarrow tables
+// as the others read them, strokes reads lines that join the pins of two parts by a drawn stroke, atplaces tables
+// of two columns that are headed by the places of their ends, gaprows those of two columns of a text, midarrow tables
 // with a column of arrows between the two, parthead those whose columns are headed by the parts that the wires join, twoheads
 // joins headings that stand in two rows, severalto columns that count the places where a wire goes, codedwires parts the letters
 // of a colour from a size, plaintitle makes lines plain that name a connector, described
@@ -47,7 +48,8 @@
 // and values, and cards of several lines, leadvalues the colours and sizes that stand before ends; markup finds the tables
 // of wikis, of pages and of other texts that are written to be shown; commas parts texts at their commas,
 // endvalues the sizes of wires from ends that they stand behind, squaremm writes mm² where the sizes of a column are in mm;
-// quotation parts a letter from those that it quotes, manual finds the titles of sections that name a connector, goeson those that
+// quotation parts a letter from those that it quotes, quotedcells takes
+// the marks off tables in which each cell is quoted, manual finds the titles of sections that name a connector, goeson those that
 // go on with a table of a page before, likeabove writes out what lines leave short as it is said in the line above or once of all,
 // ownends rows without headings that count the cavities of one connector, toget lists of things
 // to buy.

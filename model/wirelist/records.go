@@ -5,11 +5,13 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/atplaces"
 	"contralay/model/wirelist/audit"
 	"contralay/model/wirelist/codedwires"
 	"contralay/model/wirelist/dotends"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/farheads"
+	"contralay/model/wirelist/gaprows"
 	"contralay/model/wirelist/goeson"
 	"contralay/model/wirelist/jotted"
 	"contralay/model/wirelist/keyed"
@@ -48,6 +50,9 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 		t.Rows = goeson.Rows(t)
 		t.Rows = withOwnEnds(im, h, t)
 		t.Rows = midarrow.Rows(h, t)
+		t.Rows = withPlaces(im, h, t)
+		t.Rows = atplaces.Below(h, t)
+		t.Rows = gaprows.Rows(h, t)
 		t.Rows = withParts(im, h, t)
 		t.Rows = twoheads.Rows(h, t)
 		t.Rows = severalto.Rows(h, t)
@@ -143,6 +148,17 @@ func withAbove(im *draft.Importer, h shape.Headings, t *table.Table) []table.Row
 		case !of.Free:
 			im.Say(report.Note, "as above", at, of.What, "taken from the row above")
 		}
+	}
+	return rows
+}
+
+// withPlaces puts tables of two columns that are headed by places in columns for both ends, and says which places those are where no word
+// says that pins stand below them.
+func withPlaces(im *draft.Importer, h shape.Headings, t *table.Table) []table.Row {
+	rows, all := atplaces.Rows(h, t)
+	for _, f := range all {
+		im.Doubt("headings taken for the names of devices", table.Place{File: t.File, Sheet: t.Sheet, Row: f.Line}, f.Places,
+			"look whether they are, and their cells cavities", f.Rows)
 	}
 	return rows
 }

@@ -140,6 +140,9 @@ func walkBack(t *testing.T, list string, data []byte) int {
 		if strings.HasPrefix(list, "bn01-") { // strokes part its cells
 			b.cells = append(b.cells, strings.Split(b.cells[0], "/")...)
 		}
+		if strings.HasPrefix(list, "cr13-") { // a name goes on below itself
+			b.cells = append(b.cells, strings.Join(strings.Fields(strings.Join(b.cells, " ")), " "))
+		}
 		if slices.ContainsFunc(rep.Findings, func(f report.Finding) bool {
 			return f.Rule == "a colour at the end of the number of a wire"
 		}) {

@@ -2,10 +2,10 @@ package name
 
 import (
 	"cmp"
-	"slices"
 	"strconv"
 	"strings"
 
+	"contralay/model/wirelist/pinword"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
@@ -14,7 +14,7 @@ import (
 // "1+2", "L and M", "A14 A15", and two lines of a cell. One cavity gives itself, "+" and
 // "B+" too. A range is one name here: spread parts it.
 func SplitPins(cell string) []string {
-	if IsCavity(cell) || isTwoTerminals(cell) {
+	if IsCavity(cell) || pinword.IsOne(cell) {
 		return []string{cell}
 	}
 	for _, word := range joiningWords() {
@@ -40,16 +40,6 @@ func SplitPins(cell string) []string {
 		}
 	}
 	return pins
-}
-
-// isTwoTerminals reports whether a cell is one terminal of a vehicle's switch that feeds two circuits and is called after both, "15/54",
-// "30/51": both are numbers of the terminals of vehicles (common practice, no source; those of relays are cavities of their own).
-func isTwoTerminals(cell string) bool {
-	a, b, ok := strings.Cut(cell, "/")
-	of := func(t string) bool {
-		return slices.Contains([]string{"15", "30", "31", "49", "50", "51", "53", "54", "55", "56", "57", "58", "61"}, t)
-	}
-	return ok && a != b && of(a) && of(b)
 }
 
 func joiningWords() []string { return []string{" and ", " und ", " et ", " e ", " y "} }

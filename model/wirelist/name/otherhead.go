@@ -1,6 +1,7 @@
 package name
 
 import (
+	"slices"
 	"strings"
 
 	"contralay/model/wirelist/prose"
@@ -75,10 +76,14 @@ func IsGeneric(title string) bool {
 	if len(all) == 2 && IsConnectorWord(all[0]) && strings.Trim(all[1], "0123456789") == "" {
 		return false // "Connector 1" is what that one is called
 	}
+	if n := slices.IndexFunc(all, func(w string) bool { return w == "per" || w == "each" || w == "every" || w == "all" }); n > 0 {
+		all = all[:n] // "connections per string", "wires for all strings"
+	}
 	for _, w := range all {
 		switch strings.TrimRight(w, "0123456789") {
-		case "", "pin", "pins", "pinout", "pinouts", "wiring", "wires", "wire", "connections", "connection", "connector", "connectors",
-			"table", "list", "assignment", "assignments", "mapping", "map", "cable", "cables", "schedule", "harness", "chart", "details",
+		case "", "shared", "common", "for", "diagram", "pin", "pins", "pinout", "pinouts", "wiring", "wires", "wire",
+			"connections", "connection", "connector", "connectors", "table", "list", "assignment", "assignments", "mapping", "map",
+			"cable", "cables", "schedule", "harness", "chart", "details",
 			"notes", "note", "remarks", "support", "supported", "revision", "revisions", "features", "usage", "setup", "introduction",
 			"requirements", "resources", "information", "general", "about", "description", "getting",
 			"started", "the", "of", "all", "and", "circuits", "circuit", "signals", "cut", "overview", "layout", "definition",

@@ -12,6 +12,7 @@ import (
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/titleline"
+	"contralay/model/wirelist/words"
 )
 
 // namesConnector reports whether a row of one text between the rows of a pin table starts the next
@@ -76,6 +77,9 @@ func connectorOf(im *draft.Importer, b *shape.Block, titles []table.Row, only bo
 			"taken as the name of the harness")
 	} else if info.Paper != "" && info.Paper != im.H.Head.Name.V {
 		im.Say(report.Note, "above the table", place, info.Paper, "left out")
+	}
+	if words.AreHeadings(info.Name) {
+		info.Name, info.Other = "", append(info.Other, info.Name)
 	}
 	c := callConnector(im, b, &info, only)
 	c.say(im, b, place)

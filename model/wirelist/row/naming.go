@@ -33,6 +33,7 @@ type naming struct {
 // callConnector weighs what could name the connector of a table.
 func callConnector(im *draft.Importer, b *shape.Block, info *name.Title, only bool) naming {
 	of, recipe := b.PinsOf(), ""
+	said, rivals := sentence.Connector(info.Other, name.BaseName(b.Table.File))
 	if im.Opt.Recipe != nil {
 		recipe = im.Opt.Recipe.Connector
 	}
@@ -61,11 +62,8 @@ func callConnector(im *draft.Importer, b *shape.Block, info *name.Title, only bo
 		return naming{name: b.Called, from: "heading of the document", rivals: nameable(info.Other)}
 	case b.Table.Sheet != "" && only && !words.IsPlainSheet(b.Table.Sheet):
 		return naming{name: b.Table.Sheet, from: "name of the sheet", rivals: nameable(info.Other)}
-	case only && sentence.CountedConnector(info.Other) != "":
-		return naming{name: sentence.CountedConnector(info.Other), from: "sentence above its pins"}
-	case only && sentence.ConnectorOfDevice(info.Other) != "":
-		return naming{name: sentence.ConnectorOfDevice(info.Other), from: "sentence above its pins",
-			rivals: []string{name.BaseName(b.Table.File)}}
+	case only && said != "":
+		return naming{name: said, from: "sentence above its pins", rivals: rivals}
 	case only:
 		return naming{name: name.BaseName(b.Table.File), from: "name of the file", unsaid: true, rivals: nameable(info.Other)}
 	}

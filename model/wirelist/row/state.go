@@ -73,6 +73,10 @@ func readState(im *draft.Importer, b *shape.Block, cells []string, it *draft.Ite
 		value.IsNothing(b.Cell(cells, name.FieldTo)) && words.BeginsBlank(b.Cell(cells, name.FieldNote)) {
 		s = name.Blank // "not wired, the drive is always on"
 	}
+	if s == name.Used && !wired && words.EndsBlank(it.Signal) && !joinsTwo(b, cells) &&
+		(b.Has(name.FieldFrom, name.FieldFromPin) || value.IsNothing(b.Cell(cells, name.FieldTo))) {
+		s = name.Blank // "Feed - leave open"
+	}
 	if s == name.Used && !wired && saysNoWire(im, b, cells, it) {
 		s = name.Blank
 	}

@@ -19,11 +19,12 @@ func labelBefore(from string) (label, end string) {
 		}
 	}
 	front, back = strings.TrimSpace(front), strings.TrimSpace(back)
-	if !ok || front == "" || back == "" || name.IsCavity(back) && !value.IsDigit(front[0]) || strings.Contains(front, ":") ||
+	isCalled := ok && name.IsDesignator(back) && isWords(front)
+	if !ok || front == "" || back == "" || name.IsCavity(back) && !value.IsDigit(front[0]) && !isCalled || strings.Contains(front, ":") ||
 		!point.IsShortName(front) {
 		return "", from
 	}
-	if !strings.ContainsAny(back, " :-./") && len(back) < 5 && back == strings.ToUpper(back) && !value.IsDigit(front[0]) {
+	if !strings.ContainsAny(back, " :-./") && len(back) < 5 && back == strings.ToUpper(back) && !value.IsDigit(front[0]) && !isCalled {
 		return "", from // "Box: GND"
 	}
 	return front, back
@@ -50,4 +51,15 @@ func remarkBehindValues(to string) (front, remark string) {
 func endsInCavity(text string) bool {
 	w := strings.Fields(text)
 	return len(w) > 1 && name.IsCavity(w[len(w)-1]) && !name.IsCavity(w[0])
+}
+
+// isWords reports whether a text is two words or more in small letters of which the last is for no thing: "key feed" names a wire, and
+// "fuse box" where it starts.
+func isWords(text string) bool {
+	w := strings.Fields(text)
+	if len(w) < 2 || strings.ToLower(text) != text {
+		return false
+	}
+	last := w[len(w)-1]
+	return !name.IsDeviceWord(last) && !name.IsUnit(last) && !name.IsConnectorWord(last)
 }

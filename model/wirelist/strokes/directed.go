@@ -92,6 +92,7 @@ func madeOfPins(lines []string, done int, pins []pinned) (r Run) {
 		}
 	}
 	h := headsOf(lines, done, pins[0].at, []wire{guide})
+	meaning := meaningAt(lines, pins[0].at)
 	both := 2*far >= len(pins)
 	m := maker{near: h.near, far: h.far, listed: !both}
 	if m.listed {
@@ -112,7 +113,7 @@ func madeOfPins(lines []string, done int, pins []pinned) (r Run) {
 			r.Rows = append(r.Rows, Row{At: p.at, Cells: m.alone(near)})
 			continue
 		}
-		signal, note := saidOf(texts)
+		signal, note := saidOf(texts, meaning)
 		cells := []string{m.near, p.pin, m.far, to.pin, signal, p.colour, note}
 		if m.listed {
 			cells = m.withoutPart([]string{m.near, p.pin, signal, p.colour, note})
@@ -135,11 +136,37 @@ func (p pinned) hasFar() bool {
 // startIn is where the pin begins in its line.
 func (p pinned) startIn(lines []string) int { return strings.Index(plain(lines[p.at]), p.pin) }
 
-// saidOf is what the texts of such a line say: one is the signal, up to what says when it is given; several are a note.
-func saidOf(texts []columned.Field) (signal, note string) {
-	var all []string
+// meaningAt is where the column begins that says what the signals mean, behind one that names them, by the line right above the pins; 0
+// where that has no two such headings.
+func meaningAt(lines []string, first int) int {
+	if first == 0 {
+		return 0
+	}
+	signal := false
+	for _, p := range columned.Gapped(plain(lines[first-1])) {
+		switch text := strings.ToLower(p.Text); {
+		case !signal:
+			signal = signalWords[text]
+		case IsColumnWords(text):
+			return p.From
+		}
+	}
+	return 0
+}
+
+// saidOf is what the texts of such a line say: those before the column of meanings are the signal; else one is, up to what says when it
+// is given, and several are a note.
+func saidOf(texts []columned.Field, meaning int) (signal, note string) {
+	var all, before []string
 	for _, t := range texts {
+		if t.To <= meaning {
+			before = append(before, t.Text)
+			continue
+		}
 		all = append(all, t.Text)
+	}
+	if len(before) > 0 {
+		return strings.Join(before, " "), strings.Join(all, ", ")
 	}
 	if len(all) != 1 {
 		return "", strings.Join(all, ", ")

@@ -159,6 +159,11 @@ func pairs(text string) (l line, ok bool) {
 			l.wires[len(l.wires)-1].far.more = append(l.wires[len(l.wires)-1].far.more, p.Text)
 		}
 	}
+	for k := range l.wires { // the same two pins the other way round carry the same
+		if first := l.wires[0]; k > 0 && l.wires[k].near.pin == first.far.pin && l.wires[k].far.pin == first.near.pin {
+			l.wires[k].near.name = first.near.name
+		}
+	}
 	if len(l.wires) == 0 || len(name) > 1 || len(name) == 1 && !hasLetter(name[0]) {
 		return line{}, false
 	}

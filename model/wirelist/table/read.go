@@ -9,6 +9,7 @@ import (
 	"contralay/model/wirelist/columned"
 	"contralay/model/wirelist/comment"
 	"contralay/model/wirelist/quotation"
+	"contralay/model/wirelist/quotedcells"
 	"contralay/model/wirelist/strokes"
 )
 
@@ -80,7 +81,7 @@ func readLetter(name, text string, l Limits, deep int) ([]Table, error) {
 
 // readPlain reads a text that is no page and no wiki.
 func readPlain(name, lower, text string, l Limits) ([]Table, error) {
-	text = columned.WithoutBoxes(text)
+	text = quotedcells.Plain(columned.WithoutBoxes(text))
 	if comments, lines, ok := comment.Source(text); ok {
 		all, err := readMarkdown(name, comments, l)
 		for i := range all {

@@ -32,6 +32,9 @@ func readParted(name, text string, sep byte, line int, l Limits) ([]Table, error
 			return nil, &Error{Place{File: name, Row: row.Line}, err,
 				fmt.Sprintf("cells of up to %d bytes, each quotation mark closed", l.CellBytes)}
 		}
+		if len(row.Cells) == 1 && lines == 1 {
+			row.Gap = gapOf(text)
+		}
 		text, line, wide = rest, line+lines, len(row.Cells)
 		if n, _ := row.Filled(); n == 0 {
 			continue
@@ -42,6 +45,19 @@ func readParted(name, text string, sep byte, line int, l Limits) ([]Table, error
 		t.Rows = append(t.Rows, row)
 	}
 	return []Table{t}, nil
+}
+
+// gapOf are the two parts of the first line of a text where a wide gap parts it in two; nil of every other one.
+func gapOf(text string) *[2]string {
+	line, _, _ := strings.Cut(text, "\n")
+	if !strings.Contains(strings.TrimSpace(line), "   ") {
+		return nil
+	}
+	parts := columned.Gapped(line)
+	if len(parts) != 2 || parts[1].From-parts[0].To < 3 {
+		return nil
+	}
+	return &[2]string{marked(parts[0].Text), marked(parts[1].Text)}
 }
 
 // readRow reads the cells of one row and says how many lines it took.
@@ -156,7 +172,8 @@ func separator(text string) byte {
 			filled++
 		}
 	}
-	if columned.Bulleted(lines, best.sep) || best.sep == ',' && (columned.SpokenCommas(lines) || columned.OwnSigns(lines)) {
+	if columned.Bulleted(lines, best.sep) ||
+		best.sep == ',' && (columned.SpokenCommas(lines) || columned.OwnSigns(lines) || columned.Paired(lines)) {
 		return '\n'
 	}
 	if best.sep == ',' && columned.Numbered(lines, best.each > 1) > best.lines/2 {

@@ -23,12 +23,16 @@ func WithoutWiring(title string) string {
 	if n == 0 || !isJoin[table.Fold(all[n])] {
 		return title
 	}
+	if table.Fold(all[n]) == "per" && isEnglishWiring[table.Fold(all[n-1])] {
+		return title // "connections per string" are so many of each
+	}
 	n++
 	for n < len(all) && isArticle[table.Fold(all[n])] {
 		n++
 	}
 	rest := strings.Join(all[n:], " ")
-	if len(all) == n || len(all)-n > most || len(rest) < 3 || strings.IndexAny(rest[:1], "0123456789+-(") == 0 || SaysHarness(rest) {
+	if len(all) == n || isEach[table.Fold(all[n])] || len(all)-n > most || len(rest) < 3 ||
+		strings.IndexAny(rest[:1], "0123456789+-(") == 0 || SaysHarness(rest) {
 		return title
 	}
 	return rest
@@ -37,12 +41,14 @@ func WithoutWiring(title string) string {
 // isWiring holds the words for what a list tells of a device, isJoin those that join them with it, isArticle its articles, folded.
 // Common words, from memory, no source.
 var (
-	isWiring = set("wiring|wires|pinout|pinouts|pins|pin|connection|connections|hookup|assignment|list|table|diagram|terminals",
+	isEnglishWiring = set("wiring|wires|pinout|pinouts|pins|pin|connection|connections|hookup|assignment|list|table|diagram|terminals")
+	isWiring        = set("wiring|wires|pinout|pinouts|pins|pin|connection|connections|hookup|assignment|list|table|diagram|terminals",
 		"anschluss|anschlusse|anschlussbelegung|belegung|pinbelegung|verdrahtung|verkabelung|beschaltung",
 		"cablage|branchement|branchements|brochage|raccordement|connexion|connexions|cableado|conexion|conexiones|conexionado",
 		"cablaggio|collegamento|collegamenti|connessioni|piedinatura|ligacao|ligacoes|aansluiting|aansluitingen|bedrading",
 		"anslutning|anslutningar|inkoppling|tilslutning|tilkobling|podlaczenie|polaczenia|zapojeni")
 	isJoin = set("of|for|from|to|von|vom|des|der|fur|zum|zur|du|de|des|d'|del|della|dello|dei|delle|di|do|da|dos|das|van|av|till|til|for",
 		"pour|para|per")
+	isEach    = set("all|each|every|alle|jede|jeden|jedes|tous|toutes|chaque|todos|todas|cada|tutti|tutte|ogni|elke")
 	isArticle = set("the|a|an|my|our|this|der|die|das|den|dem|des|la|le|les|l'|el|los|las|il|lo|de|het|een|of")
 )

@@ -22,6 +22,26 @@ func Rows(h shape.Headings, t *table.Table) []table.Row {
 	}
 	var out []table.Row
 	for i := 0; i < len(t.Rows); i++ {
+		if k := kindsOf(h, t, i); k != nil {
+			end := i + k.lines
+			for end < len(t.Rows) && !ends(t.Rows[end]) {
+				end++
+			}
+			if out == nil {
+				out = slices.Clone(t.Rows[:i])
+			}
+			out = append(out, k.rows(t.Rows[i:end])...)
+			i = end - 1
+			continue
+		}
+		if made, n := unheaded(t, i); n > 0 {
+			if out == nil {
+				out = slices.Clone(t.Rows[:i])
+			}
+			out = append(out, made...)
+			i += n - 1
+			continue
+		}
 		halves := halvesOf(h, t, i)
 		if halves == nil {
 			if out != nil {
