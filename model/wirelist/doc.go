@@ -43,7 +43,10 @@
 // splices in a column of their own for ends, outputs tells the numbers of outputs from cavities, thingheads calls the connectors of
 // sections by their titles; twoscripts parts what a text says once in
 // each of two scripts; farheads makes tables of lines below the parts that their wires go to; pieces is asked last, about lines
-// that no other package could read; markup finds the tables
+// that no other package could read; toldcells tells what the cells of lines without headings are by all lines together, for partmark,
+// which parts lines at any mark that parts them evenly, manywires, for lines that tell several wires each, spokenpins, for the pins that
+// people tell each other in chats and answers, and wiresaid, for sentences that begin with the number of a wire; keyed reads lines of keys
+// and values, and cards of several lines, leadvalues the colours and sizes that stand before ends; markup finds the tables
 // of wikis, of pages and of other texts that are written to be shown; commas parts texts at their commas,
 // endvalues the sizes of wires from ends that they stand behind, squaremm writes mm² where the sizes of a column are in mm;
 // quotation parts a letter from those that it quotes, quotedcells takes

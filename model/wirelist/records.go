@@ -15,13 +15,17 @@ import (
 	"contralay/model/wirelist/gaprows"
 	"contralay/model/wirelist/goeson"
 	"contralay/model/wirelist/jotted"
+	"contralay/model/wirelist/keyed"
 	"contralay/model/wirelist/leaders"
+	"contralay/model/wirelist/leadvalues"
 	"contralay/model/wirelist/likeabove"
 	"contralay/model/wirelist/manual"
+	"contralay/model/wirelist/manywires"
 	"contralay/model/wirelist/midarrow"
 	"contralay/model/wirelist/noted"
 	"contralay/model/wirelist/ownends"
 	"contralay/model/wirelist/parthead"
+	"contralay/model/wirelist/partmark"
 	"contralay/model/wirelist/penned"
 	"contralay/model/wirelist/pinlines"
 	"contralay/model/wirelist/plaintitle"
@@ -30,10 +34,12 @@ import (
 	"contralay/model/wirelist/severalto"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/splicecells"
+	"contralay/model/wirelist/spokenpins"
 	"contralay/model/wirelist/squaremm"
 	"contralay/model/wirelist/stamped"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/twoheads"
+	"contralay/model/wirelist/wiresaid"
 )
 
 // withRecords makes one row of a table of each block of rows that tells a wire; told are the other rows of it, by the first.
@@ -58,7 +64,16 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 		t.Rows = dotends.Rows(h, t)
 		t.Rows = splicecells.Rows(h, t)
 		t.Rows = farheads.Rows(h, t)
+		t.Rows = withLines(t, told, spokenpins.Asked, h)
+		t.Rows = leadvalues.Rows(h, t)
 		t.Rows = penned.Rows(h, t)
+		t.Rows = wiresaid.Rows(h, t)
+		t.Rows = keyed.Pairs(h, t)
+		t.Rows = partmark.Rows(h, t)
+		t.Rows = manywires.Rows(h, t)
+		t.Rows = spokenpins.Chat(h, t)
+		t.Rows = withLines(t, told, keyed.Cards, h)
+		t.Rows = withLines(t, told, spokenpins.Cards, h)
 		t.Rows = withStamped(im, h, t, told)
 		t.Rows = withAbove(im, h, t)
 		t.Rows = jotted.Rows(h, t)
@@ -101,6 +116,19 @@ func withOwnEnds(im *draft.Importer, h shape.Headings, t *table.Table) []table.R
 	for _, of := range told {
 		im.Doubt("a table without headings", table.Place{File: t.File, Sheet: t.Sheet, Row: of[0].Line}, "",
 			"its columns are taken by their cells; say what they mean if they are something else", of)
+	}
+	return rows
+}
+
+// withLines makes rows of several lines each, and notes the other lines of each.
+func withLines(t *table.Table, told map[table.Place][]table.Place,
+	makes func(shape.Headings, *table.Table) ([]table.Row, map[int][]int), h shape.Headings) []table.Row {
+	rows, lines := makes(h, t)
+	for first, others := range lines {
+		of := table.Place{File: t.File, Sheet: t.Sheet, Row: first}
+		for _, line := range others {
+			told[of] = append(told[of], table.Place{File: t.File, Sheet: t.Sheet, Row: line})
+		}
 	}
 	return rows
 }

@@ -2,6 +2,7 @@ package signoff
 
 import (
 	"slices"
+	"strconv"
 	"strings"
 
 	"contralay/model/wirelist/table"
@@ -22,7 +23,7 @@ func TakenOut(rows []table.Row) (all []Section) {
 	const least = 2 // rows that stay (no source)
 	stay := 0
 	for i := 0; i < len(rows); {
-		if !takesOut(rows[i]) {
+		if !takesOut(rows[i]) || isCounted(rows, i) {
 			if _, text := rows[i].Filled(); text != "" && rows[i].Level == 0 {
 				stay++
 			}
@@ -39,6 +40,37 @@ func TakenOut(rows []table.Row) (all []Section) {
 		return nil
 	}
 	return all
+}
+
+// isCounted reports whether a row says of one of several wires that are told one below the other that it is taken out: "wire 10: removed"
+// below "wire 9: red, from X1 to X2".
+func isCounted(rows []table.Row, i int) bool {
+	lead, n := numberOf(rows[i])
+	if lead == "" {
+		return false
+	}
+	beside := false
+	for _, k := range []int{i - 1, i + 1} {
+		if k >= 0 && k < len(rows) {
+			other, m := numberOf(rows[k])
+			beside = beside || other == lead && m == n+k-i
+		}
+	}
+	return beside
+}
+
+// numberOf is the word and the number that a row begins with, "wire 10: removed".
+func numberOf(r table.Row) (lead string, n int) {
+	_, text := r.Filled()
+	w := strings.Fields(text)
+	if len(w) < 3 {
+		return "", 0
+	}
+	n, err := strconv.Atoi(strings.TrimRight(w[1], ":.)"))
+	if err != nil {
+		return "", 0
+	}
+	return table.Fold(w[0]), n
 }
 
 // WithoutTakenOut is a table without these sections.

@@ -8,12 +8,12 @@ import (
 	"contralay/model/wirelist/table"
 )
 
-// behindStamp is what a line says behind its day, its hour and the name before a message; ok is false where it begins with neither.
+// Behind is what a line says behind its day, its hour and the name before a message; ok is false where it begins with neither.
 //
 //	04 Mar  Ran engine.        Ran engine.
 //	2026-03-04 08:15 - wired   wired
 //	[18:03] Teo: yes           yes
-func behindStamp(text string) (says string, ok bool) {
+func Behind(text string) (says string, ok bool) {
 	if says, ok = penned.Message(text); ok {
 		return says, true
 	}

@@ -34,7 +34,7 @@ func Rows(h shape.Headings, t *table.Table) (rows []table.Row, later map[int][]i
 		if texts[i] = lineOf(r.Cells); r.Level > 0 {
 			continue
 		}
-		says, ok := behindStamp(texts[i])
+		says, ok := Behind(texts[i])
 		if !ok {
 			continue
 		}
@@ -61,7 +61,7 @@ func hasColumnOfStamps(r table.Row) bool {
 	if _, chat := penned.Message(lineOf(r.Cells)); chat {
 		return false // "03.05.21, 08:12 - Ana: P1 pin 1 to K2 pin 30, red"
 	}
-	says, ok := behindStamp(r.Cells[0] + " x")
+	says, ok := Behind(r.Cells[0] + " x")
 	return ok && says == "x"
 }
 
@@ -83,7 +83,7 @@ func spread(t *table.Table, texts []string, wires map[int]*wire) (rows []table.R
 			continue
 		}
 		if w == nil {
-			if _, stamp := behindStamp(texts[i]); stamp && r.Level == 0 {
+			if _, stamp := Behind(texts[i]); stamp && r.Level == 0 {
 				r.Cells, r.Prose = []string{texts[i]}, true
 			}
 			rows = append(rows, r)

@@ -18,7 +18,7 @@ func TestBehindStamp(t *testing.T) {
 		"1-2 to 3-4":                    "",
 		"8:3 to 9:4":                    "",
 	} {
-		if got, ok := behindStamp(text); ok != (want != "") || ok && got != want {
+		if got, ok := Behind(text); ok != (want != "") || ok && got != want {
 			t.Errorf("%q: %q %v, want %q", text, got, ok, want)
 		}
 	}
