@@ -36,7 +36,7 @@ func (f *finder) points(i int) int {
 	rises, last, nets := true, 0, 0
 	for _, r := range rows[i : i+n] {
 		pin, text, ok := point.Cut(r.Cells[0])
-		if !ok || seen[pin] || name.StateOf(text) == name.Used && !point.IsShortName(point.PartsOf(text).Signal) {
+		if !ok || seen[pin] || name.StateOf(text) == name.Used && !point.IsShortName(f.parts.Of(text).Signal) {
 			return 0
 		}
 		if point.IsNetLike(text) {
