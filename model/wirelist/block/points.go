@@ -143,7 +143,7 @@ func (f *finder) list(points []table.Row) {
 	for i, r := range points {
 		pins[i], texts[i], _ = point.Cut(r.Cells[0])
 	}
-	if own := slices.Clone(points); point.PartPoints(own, pins, texts) {
+	if own := slices.Clone(points); f.parts.PartPoints(own, pins, texts) {
 		b.Rows, b.Fixed = own, true
 		f.close()
 		f.all = append(f.all, b)
