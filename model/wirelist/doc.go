@@ -41,7 +41,7 @@
 // with a connector, a dot and its pin in a cell; codepage finds the letters of texts that do not say in which code page they are;
 // splicecells takes the
 // splices in a column of their own for ends, outputs tells the numbers of outputs from cavities, thingheads calls the connectors of
-// sections by their titles; twoscripts parts what a text says once in
+// sections by their titles, titleplugs the plugs of one board whose pins several tables count; twoscripts parts what a text says once in
 // each of two scripts; farheads makes tables of lines below the parts that their wires go to; pieces is asked last, about lines
 // that no other package could read; toldcells tells what the cells of lines without headings are by all lines together, for partmark,
 // which parts lines at any mark that parts them evenly, manywires, for lines that tell several wires each, spokenpins, for the pins that
