@@ -110,7 +110,7 @@ var lists = []string{"commas", "abreast", "signs", "twoscripts", "columned", "co
 	"words", "printed", "endtext", "sentence", "sidehead", "rising", "shape", "endvalues", "squaremm", "tail", "cableonce",
 	"corecells", "pinhues", "column", "cablelines", "worksteps", "fuseways", "doubt", "cableheads", "pads", "arrow", "point", "runline",
 	"padlines", "alike", "lettered", "jotted", "penned", "stamped", "leaders", "pinlines", "noted", "record", "endrows", "goeson", "manual",
-	"ownends", "atplaces", "gaprows", "midarrow", "parthead", "twoheads", "severalto", "codedwires", "dotends", "farheads",
+	"ownends", "atplaces", "boardpads", "gaprows", "midarrow", "parthead", "twoheads", "severalto", "codedwires", "dotends", "farheads",
 	"splicecells", "outputs", "thingheads", "titleplugs", "plaintitle", "pieces", "toldcells", "partmark", "manywires", "spokenpins",
 	"keyed", "wiresaid", "leadvalues", "grid", "twoside", "titled",
 	"parted", "plugwires", "madeover", "block", "bothends", "described", "thingpins", "settle", "toget", "plugindex",

@@ -32,7 +32,8 @@
 // those of the lines of a log or a chat that tell a wire, pinlines of the lines of a pinout as they stand in the text,
 // noted writes the lines of a fitter's notes
 // as the others read them, strokes reads lines that join the pins of two parts by a drawn stroke, atplaces tables
-// of two columns that are headed by the places of their ends, gaprows those of two columns of a text, midarrow tables
+// of two columns that are headed by the places of their ends, boardpads those of the pads of a board and of modules,
+// gaprows those of two columns of a text, midarrow tables
 // with a column of arrows between the two, parthead those whose columns are headed by the parts that the wires join, twoheads
 // joins headings that stand in two rows, severalto columns that count the places where a wire goes, codedwires parts the letters
 // of a colour from a size, plaintitle makes lines plain that name a connector, described

@@ -50,7 +50,8 @@ func Settle(blocks []*shape.Block) {
 		}
 		for _, p := range all {
 			p.call()
-			p.b.Titles = slices.DeleteFunc(slices.Clone(p.b.Titles), func(r table.Row) bool { return r.Line == p.line }) // both sides are told
+			isTold := func(r table.Row) bool { return r.Line == p.line } // both of its sides are names now
+			p.b.Titles = slices.DeleteFunc(slices.Clone(p.b.Titles), isTold)
 		}
 	}
 }
