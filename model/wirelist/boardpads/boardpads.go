@@ -36,8 +36,7 @@ func Rows(h shape.Headings, t *table.Table) []table.Row {
 		return rows // a person has said what the columns are
 	}
 	for i := 0; i+leastRows < len(rows); i++ {
-		near, far := columnsOf(h, rows[i])
-		if near < 0 {
+		if !starts(t, rows, i) {
 			continue // most rows
 		}
 		end := i + 1
@@ -47,20 +46,47 @@ func Rows(h shape.Headings, t *table.Table) []table.Row {
 		if end-i <= leastRows {
 			continue
 		}
-		x := columns{near: near, far: far, rows: rows[i+1 : end], wide: len(rows[i].Cells)}
-		sure := x.arePads()
-		of := x.padsOf()
-		if !sure && !x.areNamed() || !areModules(of, !sure) {
+		made := devices(h, rows[i:end])
+		if made == nil {
+			made = modules(rows[i:end])
+		}
+		if made == nil {
+			made = matrix(h, rows[i:end])
+		}
+		if made == nil {
 			continue
 		}
-		x.signal = !slices.ContainsFunc(rows[i].Cells, func(c string) bool {
-			return h.Words[strings.Join(name.Words(table.Fold(c)), " ")].Field == name.FieldSignal
-		})
-		made := x.parted(headed(h, rows[i], near, far), of)
 		rows = slices.Concat(rows[:i], made, rows[end:])
 		i += len(made) - 1
 	}
 	return rows
+}
+
+// starts reports whether a row can be the headings of such a table: a few cells, with no row of a table right above.
+func starts(t *table.Table, rows []table.Row, i int) bool {
+	r := rows[i]
+	if len(r.Cells) < 2 || len(r.Cells) > mostColumns || r.Prose || t.Marked && !r.First {
+		return false
+	}
+	return i == 0 || t.Marked || len(rows[i-1].Cells) < 2 || rows[i-1].Line+1 < r.Line || shape.IsText(rows[i-1])
+}
+
+// devices is a table of the pads of a board and what they are wired to, written so; nil where it is none.
+func devices(h shape.Headings, rows []table.Row) []table.Row {
+	near, far := columnsOf(h, rows[0])
+	if near < 0 {
+		return nil
+	}
+	x := columns{near: near, far: far, rows: rows[1:], wide: len(rows[0].Cells)}
+	sure := x.arePads()
+	of := x.padsOf()
+	if !sure && !x.areNamed() || !areModules(of, !sure) {
+		return nil
+	}
+	x.signal = !slices.ContainsFunc(rows[0].Cells, func(c string) bool {
+		return h.Words[strings.Join(name.Words(table.Fold(c)), " ")].Field == name.FieldSignal
+	})
+	return x.parted(headed(h, rows[0], near, far), of)
 }
 
 // isBelow reports whether a row is of the table of the one above it.
@@ -72,8 +98,8 @@ func isBelow(t *table.Table, above, r table.Row) bool {
 // another one says the pads of the modules.
 func columnsOf(h shape.Headings, r table.Row) (near, far int) {
 	near, far = -1, -1
-	if len(r.Cells) < 2 || len(r.Cells) > mostColumns || r.Prose || !slices.ContainsFunc(r.Cells, headsFar) {
-		return -1, -1 // most rows
+	if !slices.ContainsFunc(r.Cells, headsFar) {
+		return -1, -1
 	}
 	for i, c := range r.Cells {
 		folded := strings.Join(name.Words(table.Fold(c)), " ")
@@ -103,10 +129,12 @@ func columnsOf(h shape.Headings, r table.Row) (near, far int) {
 
 // headsFar reports whether a heading is one for what a pad is wired to. Common words, from memory, no source.
 func headsFar(head string) bool {
-	const longest = 12 // bytes of these words
-	return len(head) <= longest && slices.ContainsFunc([]string{"device", "devices", "component", "module", "sensor", "peripheral", "part",
-		"connected to", "connects to", "connect to", "goes to", "wired to", "attached to", "to", "destination"},
-		func(w string) bool { return strings.EqualFold(w, head) })
+	folded := table.Fold(strings.TrimSpace(head))
+	return slices.Contains([]string{"device", "devices", "component", "module", "sensor", "peripheral", "part", "connected to",
+		"connects to",
+		"connect to", "goes to", "wired to", "attached to", "to", "destination", "gerat", "modul", "bauteil", "geht an", "geht zu",
+		"verbunden mit", "angeschlossen an", "appareil", "capteur", "composant", "relie a", "connecte a", "va a", "dispositivo", "sensore",
+		"modulo", "componente", "conectado a", "collegato a"}, folded)
 }
 
 // isPadHead reports whether a folded heading is a word for the pads of any board.
