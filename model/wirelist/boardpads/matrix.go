@@ -4,7 +4,6 @@ import (
 	"slices"
 	"strings"
 
-	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 )
@@ -64,8 +63,7 @@ func (x columns) areModulePads(k int, buses map[string]bool) bool {
 		if c == "" {
 			continue
 		}
-		if len(r.Cells) > x.wide || cell(r, 0) == "" || len(strings.Fields(c)) > 1 || !name.IsCavity(c) && !isModulePad(c) ||
-			isNumber(c) {
+		if len(r.Cells) > x.wide || cell(r, 0) == "" || len(strings.Fields(c)) > 2 || isNumber(c) {
 			return false
 		}
 		n++
@@ -79,12 +77,12 @@ func (x columns) areModulePads(k int, buses map[string]bool) bool {
 	return n > 0 && 2*known >= n
 }
 
-// modules is a table with modules and their pads in two columns, and the pads of a board in a third that its name heads, those headings
-// in two words; nil where it is none, or has them so.
+// modules is a table with modules and their pads in two columns, and the pads of a board in a third that its name heads, with headings
+// that every list has; nil where it is none.
 //
-//	Sensor | Sensorpin | ESP32-Pin         Sensor | Sensor pin | ESP32 pin
-//	BME280 | VCC       | 3V3          ->   BME280 | VCC        | 3V3
-//	BME280 | SDA       | GPIO21            BME280 | SDA        | GPIO21
+//	Module | Modulepin | ESP32-Pin         Connector | Pin | ESP32 pin
+//	BME280 | VCC       | 3V3          ->   BME280    | VCC | 3V3
+//	BME280 | SDA       | GPIO21            BME280    | SDA | GPIO21
 func modules(rows []table.Row) []table.Row {
 	head := rows[0]
 	x := columns{near: -1, far: -1, rows: rows[1:], wide: len(head.Cells)}
@@ -94,19 +92,18 @@ func modules(rows []table.Row) []table.Row {
 		of := boardOf(c)
 		switch {
 		case of == "":
-			continue
 		case k > 0 && strings.EqualFold(of, strings.TrimSpace(head.Cells[k-1])) && x.far < 0:
 			x.far = k
+			line.Cells[k-1], line.Cells[k] = "Connector", "Pin"
 		case x.near < 0:
 			x.near = k
+			line.Cells[k] = of + " pin"
 		default:
 			return nil
 		}
-		line.Cells[k] = of + " pin"
 	}
 	buses := map[string]bool{}
-	if x.near < 0 || x.far < 0 || slices.EqualFunc(line.Cells, head.Cells, strings.EqualFold) || !x.arePads() ||
-		!x.areModulePads(x.far, buses) || len(buses) < 2 {
+	if x.near < 0 || x.far < 0 || !x.arePads() || !x.areModulePads(x.far, buses) || len(buses) < 2 {
 		return nil
 	}
 	return append([]table.Row{line}, rows[1:]...)
