@@ -43,7 +43,7 @@ func (f together) alikeLines() {
 				f.ends[rows[i+k].Line] = l
 			}
 		} else if lines, ok := alike.Cavities(texts); ok && !runline.AreNumbered(texts) {
-			if moreThanAlone(texts, lines) || alike.ToThings(texts) || max(f.points(i), f.arrowPoints(i)) < n {
+			if f.moreThanAlone(texts, lines) || alike.ToThings(texts) || max(f.points(i), f.arrowPoints(i)) < n {
 				for k, l := range lines {
 					f.cavities[rows[i+k].Line] = l
 				}
@@ -106,14 +106,14 @@ func (f together) alikeFrom(i int) int {
 const mostLine = 160
 
 // moreThanAlone reports whether lines say more together than each of them says alone.
-func moreThanAlone(texts []string, lines []alike.Line) bool {
+func (f together) moreThanAlone(texts []string, lines []alike.Line) bool {
 	together, alone, values := 0, 0, 0 // values counts colours and sizes, those of each line alone taken off
 	for i, t := range texts {
 		_, text, ok := point.Cut(t)
 		if !ok {
 			return true
 		}
-		p := point.PartsOf(text)
+		p := f.parts.Of(text)
 		together += filled(lines[i].Signal, lines[i].Colour, lines[i].Size, lines[i].To)
 		if p.Size != "" && strings.Trim(p.Size, "0123456789") == "" && lines[i].Size == "" {
 			return true // "Pump (2)" is a cavity

@@ -111,6 +111,7 @@ type finder struct {
 	loose    *bool               // what looseEnds says; nil before anyone asks
 	far      *point.FarMarks     // what farMarks gives; nil before anyone asks
 	lines    runline.Lines       // what run makes of each line that was asked for
+	parts    point.Memo
 }
 
 func (f *finder) find() ([]Block, []table.Row) {

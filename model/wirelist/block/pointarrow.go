@@ -33,7 +33,7 @@ func (f *finder) arrowPoints(i int) int {
 		switch _, values := point.ValuesBehind(front); {
 		case far != "" && len(values) > 0 && point.IsShortName(far):
 			arrows++
-		case far != "" || !point.IsShortName(point.PartsOf(text).Signal) || name.StateOf(text) == name.Used && text != "" &&
+		case far != "" || !point.IsShortName(f.parts.Of(text).Signal) || name.StateOf(text) == name.Used && text != "" &&
 			len(values) == 0:
 			return 0
 		}

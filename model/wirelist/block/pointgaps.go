@@ -27,7 +27,7 @@ func (f *finder) pinsWithGaps(points []table.Row) bool {
 			continue
 		}
 		used++
-		p := point.PartsOf(text)
+		p := f.parts.Of(text)
 		if p.Colour != "" || p.Size != "" || p.To != "" {
 			valued++
 		}

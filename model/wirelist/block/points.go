@@ -36,7 +36,7 @@ func (f *finder) points(i int) int {
 	rises, last, nets := true, 0, 0
 	for _, r := range rows[i : i+n] {
 		pin, text, ok := point.Cut(r.Cells[0])
-		if !ok || seen[pin] || name.StateOf(text) == name.Used && !point.IsShortName(point.PartsOf(text).Signal) {
+		if !ok || seen[pin] || name.StateOf(text) == name.Used && !point.IsShortName(f.parts.Of(text).Signal) {
 			return 0
 		}
 		if point.IsNetLike(text) {
@@ -143,7 +143,7 @@ func (f *finder) list(points []table.Row) {
 	for i, r := range points {
 		pins[i], texts[i], _ = point.Cut(r.Cells[0])
 	}
-	if own := slices.Clone(points); point.PartPoints(own, pins, texts) {
+	if own := slices.Clone(points); f.parts.PartPoints(own, pins, texts) {
 		b.Rows, b.Fixed = own, true
 		f.close()
 		f.all = append(f.all, b)

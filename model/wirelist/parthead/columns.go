@@ -253,6 +253,9 @@ func (x *columns) pinHead(k int) bool {
 // part is the part that a heading names, without the words that say that its pins stand below; "" where it names none.
 func (x *columns) part(k int) string {
 	w := strings.Fields(x.head[k])
+	if len(w) == 0 {
+		return "" // a column without a heading
+	}
 	isWord := func(last string) bool {
 		return pinword.Is(last) || words.IsNumberWord(last) || slices.Contains([]string{"", "name", "label", "func", "function"}, last)
 	}

@@ -182,7 +182,7 @@ func (l *line) take(rest string, r reader) bool {
 				if strings.HasSuffix(strings.ToLower(text), " light") {
 					return false // a lamp, or the shade of the colour
 				}
-				l.colour, l.size, l.bare, p.text = v.colour, v.size, v.bare, text
+				l.colour, l.size, l.bare, p.text = v.colour, v.size, v.bare, strings.TrimRight(text, " –—") // a long dash is no pole
 			}
 			if first, behind, ok := strings.Cut(p.text, " "); ok && l.colour != "" && l.size == "" && value.IsSection(first) {
 				l.size, l.bare, p.text = first, true, strings.TrimSpace(behind)

@@ -167,14 +167,14 @@ func valuesOf(text string) (colour, size string) {
 
 // PartPoints gives the pieces of some points cells of their own, where half of them begin with a colour or say where they go:
 // cavity, name, colour, size, far end. texts are what stands behind the cavities. ok is false where they say neither.
-func PartPoints(rows []table.Row, pins, texts []string) (ok bool) {
+func (m *Memo) PartPoints(rows []table.Row, pins, texts []string) (ok bool) {
 	n, filled := 0, 0
 	for _, t := range texts {
 		if t == "" {
 			continue
 		}
 		filled++
-		if p := PartsOf(t); p.To != "" || p.Colour != "" && !strings.HasSuffix(t, ")") &&
+		if p := m.Of(t); p.To != "" || p.Colour != "" && !strings.HasSuffix(t, ")") &&
 			(p.Size != "" || !strings.HasSuffix(t, p.Colour)) || p.Colour != "" && saysEquals(t) {
 			n++
 		}
@@ -184,7 +184,7 @@ func PartPoints(rows []table.Row, pins, texts []string) (ok bool) {
 	}
 	far := farBehind(texts)
 	for i := range rows {
-		p := PartsOf(texts[i])
+		p := m.Of(texts[i])
 		if called, to, ok := strings.Cut(p.Signal, " - "); far && ok && p.To == "" {
 			p.Signal, p.To = called, to
 		}

@@ -29,7 +29,7 @@ func CutRange(text string) (pin, rest string, ok bool) {
 
 // RangeOf gives the first and the last cavity of a range, "K to V", "9-12"; ok is false where it is none.
 func RangeOf(pin string) (from, to string, ok bool) {
-	if !name.LooksLikeRange(pin) {
+	if !strings.ContainsAny(pin, "-–—.…") && strings.Count(pin, " ") < 2 || !name.LooksLikeRange(pin) {
 		return "", "", false
 	}
 	all := strings.FieldsFunc(strings.NewReplacer(" to ", "-", " thru ", "-", " through ", "-", " bis ", "-", "..", "-", "…", "-", "–", "-",

@@ -46,8 +46,11 @@ func valuesInTail(text string) (front string, pieces []string) {
 	}
 	for n > 1 && len(parts)-n < 2 {
 		p := strings.TrimSpace(parts[n-1])
-		g, ok := value.ParseGauge(p, value.BareAWG, value.MarkUnknown)
-		sized := ok && g.Size != "" && strings.Trim(p, "0123456789.,") != ""
+		sized := value.HasDigit(p) && strings.Trim(p, "0123456789.,") != ""
+		if sized {
+			g, ok := value.ParseGauge(p, value.BareAWG, value.MarkUnknown)
+			sized = ok && g.Size != ""
+		}
 		if !IsColour(p) && !sized && !(n < len(parts) && IsColourOrLetters(p)) {
 			break
 		}
@@ -122,9 +125,15 @@ func ValuesByKey(text string, key huekey.ColourKey) (colour, size string) {
 	for k := 1; k < len(all) && size == ""; k++ {
 		for _, try := range [][2]string{{strings.Join(all[:k], " "), strings.Join(all[k:], " ")},
 			{strings.Join(all[k:], " "), strings.Join(all[:k], " ")}} {
-			if g, ok := value.ParseGauge(try[0], value.BareAWG, value.MarkUnknown); ok && g.Size != "" && !g.IsCable() &&
-				(strings.Trim(try[0], "0123456789.,") != "" || strings.ContainsAny(try[0], ".,")) && (IsColour(try[1]) ||
-				strings.Trim(try[0], "0123456789.,") != "" && try[1] == strings.ToUpper(try[1]) && key.Written(try[1])) {
+			if !value.HasDigit(try[0]) || value.HasDigit(try[1]) {
+				continue // a size has figures, and a colour beside it has none
+			}
+			united := strings.Trim(try[0], "0123456789.,") != ""
+			if !IsColour(try[1]) && !(united && try[1] == strings.ToUpper(try[1]) && key.Written(try[1])) ||
+				!united && !strings.ContainsAny(try[0], ".,") {
+				continue
+			}
+			if g, ok := value.ParseGauge(try[0], value.BareAWG, value.MarkUnknown); ok && g.Size != "" && !g.IsCable() {
 				return try[1], try[0]
 			}
 		}
