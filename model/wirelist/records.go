@@ -55,6 +55,7 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 		t.Rows = atplaces.Below(h, t)
 		t.Rows = boardpads.Rows(h, t)
 		t.Rows = boardpads.Lines(h, t)
+		t.Rows = boardpads.Gaps(h, t)
 		t.Rows = withPins(im, h, t)
 		t.Rows = pinlines.Braced(t)
 		t.Rows = withOwnEnds(im, h, t)

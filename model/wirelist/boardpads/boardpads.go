@@ -131,9 +131,9 @@ func columnsOf(h shape.Headings, r table.Row) (near, far int) {
 func headsFar(head string) bool {
 	folded := table.Fold(strings.TrimSpace(head))
 	return slices.Contains([]string{"device", "devices", "component", "module", "sensor", "peripheral", "part", "connected to",
-		"connects to", "connect to", "goes to", "wired to", "attached to", "to", "destination", "gerat", "modul", "bauteil", "geht an", "geht zu",
-		"verbunden mit", "angeschlossen an", "appareil", "capteur", "composant", "relie a", "connecte a", "va a", "dispositivo", "sensore",
-		"modulo", "componente", "conectado a", "collegato a"}, folded)
+		"connects to", "connect to", "goes to", "wired to", "attached to", "to", "destination", "gerat", "modul", "bauteil", "geht an",
+		"geht zu", "verbunden mit", "angeschlossen an", "appareil", "capteur", "composant", "relie a", "connecte a", "va a",
+		"dispositivo", "sensore", "modulo", "componente", "conectado a", "collegato a"}, folded)
 }
 
 // isPadHead reports whether a folded heading is a word for the pads of any board.
