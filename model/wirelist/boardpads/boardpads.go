@@ -80,7 +80,7 @@ func devices(h shape.Headings, rows []table.Row) []table.Row {
 	x := columns{near: near, far: far, rows: rows[1:], wide: len(rows[0].Cells)}
 	sure := x.arePads()
 	of := x.padsOf()
-	if !sure && !x.areNamed() || !areModules(of, !sure) {
+	if !sure && !x.areNamed() || !areModules(of, !sure) || !saysGoing(rows[0].Cells[far]) && !x.haveSupply(of) {
 		return nil
 	}
 	x.signal = !slices.ContainsFunc(rows[0].Cells, func(c string) bool {
@@ -134,6 +134,21 @@ func headsFar(head string) bool {
 		"connects to", "connect to", "goes to", "wired to", "attached to", "to", "destination", "gerat", "modul", "bauteil", "geht an",
 		"geht zu", "verbunden mit", "angeschlossen an", "appareil", "capteur", "composant", "relie a", "connecte a", "va a",
 		"dispositivo", "sensore", "modulo", "componente", "conectado a", "collegato a"}, folded)
+}
+
+// saysGoing reports whether such a heading says that something goes there, and not only what it is.
+func saysGoing(head string) bool { return strings.Contains(head, " ") || table.Fold(head) == "to" }
+
+// haveSupply reports whether some pad is of a supply: a table of what a program does with the pads has none.
+func (x columns) haveSupply(of map[string]map[string]bool) bool {
+	for _, pads := range of {
+		for p := range pads {
+			if isSupply(p) {
+				return true
+			}
+		}
+	}
+	return slices.ContainsFunc(x.rows, func(r table.Row) bool { return isSupply(table.Fold(cell(r, x.near))) })
 }
 
 // isPadHead reports whether a folded heading is a word for the pads of any board.
