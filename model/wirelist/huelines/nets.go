@@ -1,0 +1,27 @@
+package huelines
+
+import (
+	"slices"
+	"strings"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/table"
+)
+
+// isVehicleNet reports whether a text has a word for what the wires of vehicles and boats do, which no colour of paint does. From
+// memory, no source.
+func isVehicleNet(text string) bool {
+	return slices.ContainsFunc(name.Words(table.Fold(text)), func(w string) bool {
+		switch w {
+		case "turn", "brake", "tail", "horn", "ignition", "starter", "beam", "headlight", "battery", "alternator", "indicator",
+			"indicators",
+			"fog", "reverse", "tacho", "throttle", "phase", "stator", "fuse", "wiper", "winker", "flasher", "klaxon", "clignotant",
+			"phare", "feu", "stop", "contact", "batterie", "blinker", "masse", "bremslicht", "rucklicht", "schlusslicht", "fernlicht",
+			"abblendlicht", "hupe", "zundung", "zundspule", "anlasser", "knipperlicht", "remlicht", "achterlicht", "accu", "claxon",
+			"intermitente", "freno", "bateria", "faro", "freccia", "clacson", "batteria", "blinkers", "bromsljus", "bakljus", "batteri",
+			"blinklys", "bremselys", "baglygte", "kierunkowskaz", "akumulator":
+			return true
+		}
+		return strings.HasSuffix(w, "schlussleuchte") || strings.HasSuffix(w, "zundung")
+	})
+}
