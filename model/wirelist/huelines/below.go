@@ -173,7 +173,7 @@ func areWires(all []group) bool {
 			if c, _ := value.ParseColour(w.colour, ""); len(c) > 1 {
 				striped++
 			}
-			ground := plugwires.IsGroundLike(w.signal) || plugwires.IsGroundLike(w.to)
+			ground := plugwires.IsGroundLike(w.signal) || isGround(w.to)
 			if ground {
 				grounds++
 			}

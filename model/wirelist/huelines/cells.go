@@ -83,6 +83,9 @@ func wiresIn(cell string) (all []wire) {
 	}
 	for piece := range strings.SplitSeq(cell, sign) {
 		w, ok := wireOf(piece)
+		if colour, size := point.WireValues(strings.TrimSpace(piece)); !ok && colour != "" {
+			w, ok = wire{colour: colour, size: size}, true // and nobody says what it does
+		}
 		if !ok || strings.ContainsAny(w.signal+w.to, ",;") {
 			return nil
 		}

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/plugwires"
 	"contralay/model/wirelist/table"
 )
 
@@ -23,5 +24,12 @@ func isVehicleNet(text string) bool {
 			return true
 		}
 		return strings.HasSuffix(w, "schlussleuchte") || strings.HasSuffix(w, "zundung")
+	})
+}
+
+// isGround reports whether an end is a ground, or what vehicles have for one: as a name it could be what is painted.
+func isGround(text string) bool {
+	return plugwires.IsGroundLike(text) || slices.ContainsFunc(name.Words(table.Fold(text)), func(w string) bool {
+		return w == "chassis" || w == "frame" || w == "negative" || w == "rahmen" || w == "telaio" || w == "chasis" || w == "karosserie"
 	})
 }

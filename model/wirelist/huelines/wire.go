@@ -20,6 +20,7 @@ type wire struct {
 // wireOf parts a text that begins with the colour of a wire; ok is false where it says nothing but that.
 func wireOf(text string) (w wire, ok bool) {
 	text = strings.TrimSpace(strings.TrimLeft(strings.TrimSpace(text), "-*•·"))
+	text = w.cutNumber(text)
 	if text == "" || !value.IsLetter(text[0]) {
 		return w, false // a number in front is that of a cavity, or of a wire
 	}
@@ -100,6 +101,36 @@ func (w *wire) cutTimes(front string) string {
 		}
 	}
 	return front
+}
+
+// cutNumber takes the count off a line of several wires, "3 yellow wires – stator", "3x yellow – stator".
+func (w *wire) cutNumber(text string) string {
+	first, rest, _ := strings.Cut(text, " ")
+	bare := strings.TrimRight(first, "x×")
+	if len(bare) != 1 || bare[0] < '2' || bare[0] > '6' {
+		return text
+	}
+	front, behind, ok := cutSign(rest)
+	words := strings.Fields(front)
+	if n := len(words); ok && n > 1 && isWiresWord(words[n-1]) {
+		rest = strings.Join(words[:n-1], " ") + " – " + behind
+	} else if bare == first {
+		return text // the number of a pin
+	}
+	w.times, w.note = int(bare[0]-'0'), strings.TrimSpace(first+" wires")
+	if bare != first {
+		w.note = first
+	}
+	return rest
+}
+
+// isWiresWord reports whether a word is one for several wires.
+func isWiresWord(w string) bool {
+	switch table.Fold(w) {
+	case "wires", "leads", "cables", "kabel", "adern", "drahte", "fils", "hilos", "fili", "draden":
+		return true
+	}
+	return false
 }
 
 // take takes in what stands behind the colour: a name, and the end behind an arrow or behind a word that says the way.
