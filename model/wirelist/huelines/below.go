@@ -177,7 +177,7 @@ func areWires(all []group) bool {
 			if ground {
 				grounds++
 			}
-			if ground || point.IsNetLike(w.signal) || isVehicleNet(w.signal) {
+			if ground || isNet(w.signal) || isNet(w.to) {
 				nets++
 			}
 		}
@@ -188,7 +188,10 @@ func areWires(all []group) bool {
 	if legends == len(all) && grounds == 0 && (striped == 0 || far == 0) {
 		return false
 	}
-	return grounds > 0 && (nets > 1 || striped > 0 || far > 0) || striped > 0 && 3*(nets+far) >= n || 2*far >= n
+	if far = 2 * far; far >= n && (grounds > 0 || striped > 0 || 2*nets > n) {
+		return true
+	}
+	return nets > 1 && (grounds > 0 || striped > 0 && 3*nets >= n)
 }
 
 // isRule reports whether a heading is of the colours of all wires, or of paint, and of no device.

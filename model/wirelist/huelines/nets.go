@@ -6,6 +6,7 @@ import (
 
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/plugwires"
+	"contralay/model/wirelist/point"
 	"contralay/model/wirelist/table"
 )
 
@@ -33,3 +34,6 @@ func isGround(text string) bool {
 		return w == "chassis" || w == "frame" || w == "negative" || w == "rahmen" || w == "telaio" || w == "chasis" || w == "karosserie"
 	})
 }
+
+// isNet reports whether the name of a wire, or its end, is one that no colour of paint has.
+func isNet(text string) bool { return text != "" && (point.IsNetLike(text) || isVehicleNet(text)) }
