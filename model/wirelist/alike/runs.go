@@ -6,7 +6,6 @@ import (
 
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/table"
-	"contralay/model/wirelist/value"
 )
 
 // Runs parts lines that tell both ends of a wire each, with an arrow or one and the same word between them. ok is false where most of
@@ -15,18 +14,9 @@ import (
 //	J1 pin A -> Crank sensor pin 1 | 1.0mm², brown        * ECU 4 to Radio 2: CAN H, red
 func Runs(texts []string) (lines []Line, ok bool) { return runs(texts, false) }
 
-// gaugesJoined are texts with the units of gauges right behind their numbers.
-func gaugesJoined(texts []string) []string {
-	all := make([]string, len(texts))
-	for i, t := range texts {
-		all[i] = value.GaugesJoined(t)
-	}
-	return all
-}
-
 // runs parts them; labelled: each is known to tell a wire.
 func runs(texts []string, labelled bool) (lines []Line, ok bool) {
-	ids, bare := withoutIDs(withoutStops(gaugesJoined(texts)))
+	ids, bare := withoutIDs(withoutStops(texts))
 	near, far, arrow, ok := halves(bare)
 	if !ok || !arrow {
 		if n, f, dash := dashed(bare); dash {
