@@ -40,7 +40,7 @@ func Below(h shape.Headings, t *table.Table) (rows []table.Row, told map[int][]i
 	var all []group
 	for i := 0; i < len(t.Rows); i++ {
 		if w, ok := lineOf(t.Rows, i); !ok {
-			if w.colour != "" {
+			if w.colour != "" && !strings.HasSuffix(textOf(t.Rows[i]), ".") {
 				return t.Rows, nil // a colour, and no sign: another way to write
 			}
 			continue
