@@ -34,7 +34,7 @@ func TestListPutRight(t *testing.T) {
 		after            []string // on the screen after them
 		gone             string   // from the screen of the list after them
 	}{
-		{"without headings", "bare.csv", "1,Fuel pump +,16,red\n2,Fuel pump -,18,black\n3,Level sense,22,white\n4,Level ground,24,blue\n",
+		{"without headings", "bare.csv", "1,Fuel pump +,16\n2,Fuel pump -,18\n3,Level sense,22\n4,Level ground,24\n",
 			"wire without size", []string{down, enter, "3", enter, "1", "0", enter},
 			[]string{"column #3", "is  gauge", "4 wires"}, "wire without size"},
 		{"three sheets", "book.ods", threeSheets(t), "3 ends, 6 wires", []string{down, down, down, "."},

@@ -54,7 +54,11 @@ func Rows(h shape.Headings, t *table.Table) []table.Row {
 			}
 			out = append(out, made[i]...)
 		default:
+			apart := len(out) > 0 && n > 1 // lines that are not understood are none of the table above them
 			out = append(out, t.Rows[i:i+max(n, 1)]...)
+			if at := len(out) - n; apart {
+				out[at].Apart = true
+			}
 		}
 		i += max(n, 1)
 	}
