@@ -109,7 +109,7 @@ var lists = []string{"commas", "abreast", "signs", "twoscripts", "columned", "co
 	"cable", "freeword", "doingword", "stripname", "titleline", "name", "huecodes", "nameaside", "placehead", "freesaid", "signoff",
 	"words", "printed", "endtext", "sentence", "sidehead", "rising", "shape", "endvalues", "squaremm", "tail", "cableonce",
 	"corecells", "pinhues", "countrow", "iolist", "column", "cablelines", "worksteps", "fuseways", "doubt", "cableheads", "pads", "arrow",
-	"point", "runline",
+	"point", "runline", "titlepin",
 	"padlines", "alike", "lettered", "jotted", "penned", "stamped", "leaders", "pinlines", "noted", "record", "endrows", "goeson", "manual",
 	"ownends", "atplaces", "gaprows", "midarrow", "parthead", "twoheads", "severalto", "codedwires", "dotends", "farheads",
 	"splicecells", "outputs", "thingheads", "plaintitle", "pieces", "toldcells", "partmark", "manywires", "spokenpins",

@@ -11,6 +11,7 @@ import (
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/titled"
+	"contralay/model/wirelist/titlepin"
 	"contralay/model/wirelist/value"
 	"contralay/model/wirelist/worksteps"
 )
@@ -19,6 +20,7 @@ import (
 func Rows(h shape.Headings, titles []table.Row, head table.Row, rows []table.Row, mark value.Mark) (table.Row, []table.Row) {
 	rows = countrow.Joined(rows)
 	if h.HeadLine() == 0 && !h.Numbered() && h.Recipe == nil {
+		head = titlepin.Headed(h, titles, head)
 		head, rows = iolist.Headed(h, head, rows)
 	}
 	head, rows = titled.CableBetween(titles, head, rows)
