@@ -32,7 +32,8 @@
 // those of the lines of a log or a chat that tell a wire, pinlines of the lines of a pinout as they stand in the text,
 // noted writes the lines of a fitter's notes
 // as the others read them, strokes reads lines that join the pins of two parts by a drawn stroke, atplaces tables
-// of two columns that are headed by the places of their ends, gaprows those of two columns of a text, midarrow tables
+// of two columns that are headed by the places of their ends, boardpads those of the pads of a board and of modules,
+// gaprows those of two columns of a text, midarrow tables
 // with a column of arrows between the two, parthead those whose columns are headed by the parts that the wires join, twoheads
 // joins headings that stand in two rows, severalto columns that count the places where a wire goes, codedwires parts the letters
 // of a colour from a size, plaintitle makes lines plain that name a connector, described
@@ -41,7 +42,7 @@
 // with a connector, a dot and its pin in a cell; codepage finds the letters of texts that do not say in which code page they are;
 // splicecells takes the
 // splices in a column of their own for ends, outputs tells the numbers of outputs from cavities, thingheads calls the connectors of
-// sections by their titles; twoscripts parts what a text says once in
+// sections by their titles, titleplugs the plugs of one board whose pins several tables count; twoscripts parts what a text says once in
 // each of two scripts; farheads makes tables of lines below the parts that their wires go to; pieces is asked last, about lines
 // that no other package could read; toldcells tells what the cells of lines without headings are by all lines together, for partmark,
 // which parts lines at any mark that parts them evenly, manywires, for lines that tell several wires each, spokenpins, for the pins that

@@ -7,6 +7,7 @@ import (
 
 	"contralay/model/wirelist/atplaces"
 	"contralay/model/wirelist/audit"
+	"contralay/model/wirelist/boardpads"
 	"contralay/model/wirelist/codedwires"
 	"contralay/model/wirelist/dotends"
 	"contralay/model/wirelist/draft"
@@ -52,6 +53,9 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 		t.Rows = goeson.Rows(t)
 		t.Rows = withPlaces(im, h, t)
 		t.Rows = atplaces.Below(h, t)
+		t.Rows = boardpads.Rows(h, t)
+		t.Rows = boardpads.Lines(h, t)
+		t.Rows = boardpads.Gaps(h, t)
 		t.Rows = withPins(im, h, t)
 		t.Rows = pinlines.Braced(t)
 		t.Rows = withOwnEnds(im, h, t)

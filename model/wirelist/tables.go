@@ -18,6 +18,7 @@ import (
 	"contralay/model/wirelist/signoff"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/thingheads"
+	"contralay/model/wirelist/titleplugs"
 	"contralay/model/wirelist/words"
 )
 
@@ -140,6 +141,7 @@ func tablesIn(h shape.Headings, recipe *name.Recipe, t *table.Table) (all []Foun
 		over = nil
 	}
 	thingheads.Settle(blocksAll(all))
+	titleplugs.Settle(blocksAll(all))
 	rows, ok := pieces.Rows(h, t, unread(h, t, all, over), headless(h, t, all))
 	if ok {
 		parted := *t

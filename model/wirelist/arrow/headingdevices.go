@@ -22,3 +22,15 @@ func HeadingDevices(text string) (near, far string) {
 	}
 	return "", ""
 }
+
+// DevicesOfTitle are the texts of a title that can each name a device: both of those that an arrow or a word for where wires go stands
+// between, else the whole of it.
+//
+//	TELEM1 to power module    TELEM1, power module
+//	Left pump                 Left pump
+func DevicesOfTitle(title string) []string {
+	if near, far := TwoDevices(title); near != "" && !strings.Contains(title, " and ") {
+		return []string{near, far}
+	}
+	return []string{title}
+}

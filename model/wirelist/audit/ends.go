@@ -65,7 +65,7 @@ func couldBeSeveral(called string) bool {
 			return true
 		}
 	}
-	if strings.Contains(called, " ") && slices.ContainsFunc(name.Words(table.Fold(called)), saysBoth) {
+	if strings.Count(called, ", ") > 1 || strings.Contains(called, " ") && slices.ContainsFunc(name.Words(table.Fold(called)), saysBoth) {
 		return true
 	}
 	all := strings.FieldsFunc(called, func(r rune) bool { return strings.ContainsRune("/+&,;", r) })

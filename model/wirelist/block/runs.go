@@ -76,6 +76,7 @@ func (f *finder) leads(points []table.Row) {
 	for _, r := range runline.Apart(points) {
 		lines = append(lines, strings.Join(r.Cells, " "))
 		from, to, rest, _ := f.runOrFree(r)
+		to = runline.GaugeBehind(to, rest)
 		if bare, colour, size := padlines.Values(from); ofNear != "" && rest[0] == "" && (rest[1] == "" || colour != "" && size == "") {
 			from, rest[0] = bare, colour
 			if size != "" {
@@ -121,6 +122,7 @@ func (f *finder) leads(points []table.Row) {
 	}
 	runline.Poles(b.Rows, lines)
 	runline.RemarksBehind(b.Rows, lines)
+	runline.LabelIDs(b.Rows)
 	runline.NamesBehind(b.Rows)
 	runline.Lengths(b.Rows)
 	f.close()

@@ -10,6 +10,7 @@ import (
 // headings.
 func Finish(cols []shape.Column, prof []column.Profile, rows, titles []table.Row) {
 	OwnPins(cols, prof)
+	WholeEnds(cols, rows)
 	FullSide(cols, prof, rows)
 	WallColumn(cols, prof, titles)
 	FarPlaces(cols, prof, rows)

@@ -59,6 +59,9 @@ var netHeads = regexp.MustCompile(`\S+ ?: \S+ (?:-|–|->|→) \S+ (\S.*)$`)
 // sizes show by what they are, and what shows by nothing has no heading.
 func headsOfNets(all [][]string, told []string) []string {
 	heads := []string{"Signal", "From", "To"}
+	if areNumbered(all) {
+		heads[0] = "Wire" // "W1: PDM-1 → Fan-3"
+	}
 	wide := 0
 	for _, cells := range all {
 		wide = max(wide, len(cells))
@@ -91,6 +94,22 @@ func headsOfNets(all [][]string, told []string) []string {
 		heads = append(heads, head)
 	}
 	return heads
+}
+
+// wireNumber is a letter or two and a number, as wires are counted.
+var wireNumber = regexp.MustCompile(`^([A-Z]{1,2})-?[0-9]{1,4}$`)
+
+// areNumbered reports whether every line begins with such an id, all of them of the same letters and none twice.
+func areNumbered(all [][]string) bool {
+	seen, letters := map[string]bool{}, ""
+	for _, cells := range all {
+		m := wireNumber.FindStringSubmatch(cells[0])
+		if m == nil || seen[cells[0]] || letters != "" && m[1] != letters {
+			return false
+		}
+		seen[cells[0]], letters = true, m[1]
+	}
+	return len(seen) > 1
 }
 
 // shortForms is a cell of short forms of colours: "rt", "BK/WH".

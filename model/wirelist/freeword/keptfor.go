@@ -15,6 +15,7 @@ var keptFor = [...]string{
 	"gereserveerd voor ", "vrij voor ", "reserverad for ", "reserverat for ", "reserveret til ", "reservert for ", "reservert til ",
 	"zarezerwowane dla ", "zarezerwowane na ", "zarezerwowane pod ", "zarezerwowany dla ", "zarezerwowany na ", "zarezerwowany pod ",
 	"zarezerwowana dla ", "zarezerwowana na ", "zarezerwowana pod ", "przeznaczone dla ", "przeznaczony dla ",
+	"nothing yet, kept for ", "empty, kept for ", "free, kept for ", "unused, kept for ", "not used, kept for ", "nothing, kept for ",
 	"kept for ", "keep for ", "kept free for ", "keep free for ", "for future ", "set aside for ", "earmarked for ",
 	"vorgesehen fur ", "vorgesehen fuer ", "freigehalten fur ", "freigehalten fuer ",
 	"prevu pour ", "prevue pour ", "previsto para ", "prevista para ", "previsto per ", "prevista per ",

@@ -19,7 +19,7 @@ func Rows(h shape.Headings, t *table.Table) []table.Row {
 		return t.Rows
 	}
 	rows := t.Rows
-	for i := 1; i < len(rows); i++ {
+	for i := 0; i < len(rows); i++ {
 		at := arrowIn(rows[i].Cells)
 		if at < 0 {
 			continue
@@ -35,6 +35,14 @@ func Rows(h shape.Headings, t *table.Table) []table.Row {
 			if made := tableOf(h, rows[first-1], rows[first:last+1], at); made != nil {
 				rows = slices.Clone(rows)
 				copy(rows[first-1:], made)
+				i = last
+				continue
+			}
+		}
+		if last-first+1 >= leastLines && (first == 0 || isNoHead(h, rows[first-1], at)) {
+			rows = slices.Clone(rows)
+			for k := first; k <= last; k++ {
+				rows[k].Cells, rows[k].Raw = []string{lineOf(rows[k].Cells, at)}, ""
 			}
 		}
 		i = last

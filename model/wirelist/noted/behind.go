@@ -53,6 +53,12 @@ func farSide(text string) (front, back string, ok bool) {
 // valuesLast parts the colour and the size that end a text, in any order, off what stands before them; aside is what stands in brackets
 // behind, with a blank before it. values is "" where there are none, or a sign parts them off already.
 func valuesLast(text string) (end, values, aside string) {
+	text = value.GaugesJoined(text)
+	if open := strings.LastIndex(text, " ["); open > 0 && strings.HasSuffix(text, "]") {
+		if colour, size := point.WireValues(text[open+2 : len(text)-1]); colour != "" && size != "" {
+			return strings.TrimRight(text[:open], " ,;:-|"), text[open+2 : len(text)-1], "" // "Fan 3 [12 AWG red]"
+		}
+	}
 	if at := strings.LastIndex(text, ", "); at > 0 {
 		if _, _, ok := point.BareValues(text[at+2:]); ok { // "LOGGER 12, red 24"
 			return text[:at], text[at+2:] + " AWG", ""

@@ -74,3 +74,44 @@ const counted = " ways wires pins poles contacts cavities circuits cores positio
 	"belegt bestuckt frei blatt seite voies broches fils contacts utilisees cablees libres feuille folio vias polos hilos " +
 	"pines ocupados libres hoja pagina poli vie fili contatti usati liberi foglio polen aderig aders bezet vrij blad antal " +
 	"poler ledere ledare brugt anvanda sida side "
+
+// ByWays reports whether the rows are such an index without counts in columns of their own: the first column names the connectors, each
+// once, some other says of most of them how many ways they have, and none says anything of a wire.
+//
+//	Ref | What             | Type
+//	J1  | Main board power | 2 way, 6.3 mm
+//	J2  | Main board I/O   | 10 way
+func ByWays(cols []shape.Column, prof []column.Profile, rows []table.Row) bool {
+	if len(cols) < 2 || len(prof) < len(cols) || !namesConnectors(&cols[0], &prof[0]) {
+		return false
+	}
+	counts := false
+	for i := 1; i < len(cols); i++ {
+		switch c, p := &cols[i], &prof[i]; {
+		case p.Filled == 0:
+		case c.Given || p.Ends > 0 || p.Units > 0 || p.Most(p.Numbers) || p.Most(p.Colours):
+			return false
+		case c.Field == name.FieldFrom, c.Field == name.FieldTo, c.Field == name.FieldRun, c.Field == name.FieldGauge,
+			c.Field == name.FieldPin, c.Field == name.FieldFromPin, c.Field == name.FieldToPin, c.Field == name.FieldColour:
+			return false
+		default:
+			counts = counts || saysWays(rows, i, p.Filled)
+		}
+	}
+	return counts
+}
+
+// saysWays reports whether most cells of a column begin with a number and a word for cavities.
+func saysWays(rows []table.Row, i, filled int) bool {
+	n := 0
+	for _, r := range rows {
+		if i >= len(r.Cells) {
+			continue
+		}
+		w := strings.Fields(strings.ReplaceAll(table.Fold(r.Cells[i]), "-", " "))
+		if len(w) > 1 && strings.Trim(w[0], "0123456789") == "" && strings.Contains(counted, " "+strings.Trim(w[1], ",.;")+"s ") {
+			n++
+		}
+	}
+	return n > 1 && 10*n >= 7*filled
+}

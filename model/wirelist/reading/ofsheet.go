@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/arrow"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
@@ -21,7 +22,7 @@ func (l *look) whichDevice(b *shape.Block) {
 	if b.IsPinTable() {
 		titled = "" // the title names its connector anyway
 	}
-	for _, text := range []string{titled, l.Src.Table.Sheet} {
+	for _, text := range append(arrow.DevicesOfTitle(titled), l.Src.Table.Sheet) {
 		of := -1
 		for i, c := range b.Cols {
 			if c.Of == "" || c.Given || !saysWhich(text, c.Of) {

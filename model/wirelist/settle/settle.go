@@ -41,6 +41,7 @@ func (l *Look) settle() {
 	column.TellNoWire(l.Cols, l.Prof)
 	ends.joinedHeads()
 	ends.pinBehindTo()
+	bothends.TerminalsBesidePins(l.Cols)
 	bothends.SuffixedSides(l.Cols, l.Prof, l.Src.Rows)
 	bothends.FourColumns(l.Cols, l.Prof, l.Src.Rows, func(w string) bool { return l.Heads.Words[w].Field == name.FieldPin })
 	bothends.Crimped(l.Cols, l.Prof, l.Src.Rows)

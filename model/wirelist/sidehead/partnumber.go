@@ -16,7 +16,8 @@ func NumbersPart(head, before string, of name.Field) bool {
 	switch strings.Join(name.Words(table.Fold(head)), " ") {
 	case "part number", "part no", "p n", "p/n", "pn", "part", "part #", "teilenummer", "teile nr", "reference", "ref", "codice",
 		"referencia":
-		return of == name.FieldConnector || of == name.FieldFrom || of == name.FieldTo || IsFitting(table.Fold(before))
+		return of == name.FieldConnector || of == name.FieldFrom || of == name.FieldTo ||
+			of == name.FieldFromPin || of == name.FieldToPin || IsFitting(table.Fold(before))
 	}
 	return false
 }
