@@ -43,7 +43,8 @@
 // splicecells takes the
 // splices in a column of their own for ends, outputs tells the numbers of outputs from cavities, thingheads calls the connectors of
 // sections by their titles, titleplugs the plugs of one board whose pins several tables count; twoscripts parts what a text says once in
-// each of two scripts; farheads makes tables of lines below the parts that their wires go to; pieces is asked last, about lines
+// each of two scripts; farheads makes tables of lines below the parts that their wires go to,
+// huelines of the wires that a device and their colour name; pieces is asked last, about lines
 // that no other package could read; toldcells tells what the cells of lines without headings are by all lines together, for partmark,
 // which parts lines at any mark that parts them evenly, manywires, for lines that tell several wires each, spokenpins, for the pins that
 // people tell each other in chats and answers, and wiresaid, for sentences that begin with the number of a wire; keyed reads lines of keys

@@ -15,6 +15,7 @@ import (
 	"contralay/model/wirelist/farheads"
 	"contralay/model/wirelist/gaprows"
 	"contralay/model/wirelist/goeson"
+	"contralay/model/wirelist/huelines"
 	"contralay/model/wirelist/jotted"
 	"contralay/model/wirelist/keyed"
 	"contralay/model/wirelist/leaders"
@@ -68,6 +69,12 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 		t.Rows = dotends.Rows(h, t)
 		t.Rows = splicecells.Rows(h, t)
 		t.Rows = farheads.Rows(h, t)
+		t.Rows = withLines(t, told, huelines.Below, h)
+		t.Rows = huelines.DeviceColumn(h, t)
+		t.Rows = withLines(t, told, huelines.Gapped, h)
+		t.Rows = withLines(t, told, huelines.UnderColours, h)
+		t.Rows = huelines.Cells(h, t)
+		t.Rows = huelines.Inline(h, t)
 		t.Rows = withLines(t, told, spokenpins.Asked, h)
 		t.Rows = leadvalues.Rows(h, t)
 		t.Rows = penned.Rows(h, t)

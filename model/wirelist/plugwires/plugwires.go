@@ -8,6 +8,7 @@ import (
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/point"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
 )
 
 // Colours are some colours with what stands beside each, and what speaks for wires.
@@ -17,6 +18,7 @@ type Colours struct {
 	Far     int      // how many are said to go somewhere
 	Sized   bool     // some has a size of wire
 	Said    bool     // a heading above says that wires or plugs follow
+	Striped bool     // a colour has a stripe, as no lamp and no team has
 	Counted bool     // a text says of the plug that it has as many pins
 }
 
@@ -24,7 +26,7 @@ type Colours struct {
 func (c Colours) Wires() bool {
 	nets, grounds := c.Far, 0
 	for _, n := range c.Names {
-		ground := isGroundLike(n)
+		ground := IsGroundLike(n)
 		if ground {
 			grounds++
 		}
@@ -42,7 +44,18 @@ func (c Colours) Wires() bool {
 	case of == colours && isRule(c.Plug):
 		return false
 	}
-	return here || c.Sized || half && (c.Said || grounds > 0 && nets > 1) || c.Said && grounds > 0
+	return here || c.Sized || half && (c.Said || grounds > 0 && nets > 1) || (c.Said || c.Striped) && grounds > 0
+}
+
+// Striped reports whether a column has a colour with a stripe.
+func Striped(rows []table.Row, col int) bool {
+	return slices.ContainsFunc(rows, func(r table.Row) bool {
+		if col >= len(r.Cells) {
+			return false
+		}
+		c, _ := value.ParseColour(r.Cells[col], "")
+		return len(c) > 1
+	})
 }
 
 // isRule reports whether a text has no word but those for wires and for colours: no plug is called so.
@@ -64,6 +77,12 @@ func SaysWires(text string) bool {
 			return name.IsPinTitle(one) || name.IsPinTitle(w)
 		}
 	})
+}
+
+// NamesPlug reports whether the title of a list has such a word, or ends with one for a device: "Tractor ignition switch".
+func NamesPlug(title string) bool {
+	w := name.Words(table.Fold(title))
+	return SaysWires(title) || len(w) > 1 && name.IsDeviceWord(w[len(w)-1])
 }
 
 // CountsPins reports whether a text says that something has as many pins or wires: "3 pin plug, female".
@@ -92,8 +111,8 @@ func CountedWires(text string) int {
 	return 0
 }
 
-// isGroundLike reports whether the name of a net is one of a ground, which no state of a lamp is.
-func isGroundLike(signal string) bool {
+// IsGroundLike reports whether the name of a net is one of a ground, which no state of a lamp is.
+func IsGroundLike(signal string) bool {
 	return slices.ContainsFunc(name.Words(table.Fold(signal)), func(w string) bool {
 		switch w {
 		case "gnd", "ground", "earth", "masse", "massa", "masa", "tierra", "0v", "jord", "minus", "return", "common":

@@ -40,6 +40,7 @@ func byColours(l *look) []shape.Column {
 	}
 	of := block.ColoursOf(l.Src, signal, to)
 	of.Plug, of.Said = l.Plug(), of.Said || plugwires.SaysWires(l.Cols[colour].Head)
+	of.Striped = plugwires.Striped(l.Src.Rows, colour)
 	if i := l.Holds(l.Cols, name.FieldGauge); i >= 0 {
 		of.Sized = l.Prof[i].Sizes > 0
 	}

@@ -12,7 +12,7 @@ import (
 // Plug is the heading that could name the plug of a table of colours: the nearest one, else a short text above it.
 func (l *Look) Plug() string {
 	for _, r := range slices.Backward(slices.Concat(l.Src.Titles, l.Src.Path)) {
-		if _, text := r.Filled(); (r.Level > 1 || r.Level == 1 && plugwires.SaysWires(text)) && !name.IsGeneric(text) {
+		if _, text := r.Filled(); (r.Level > 1 || r.Level == 1 && plugwires.NamesPlug(text)) && !name.IsGeneric(text) {
 			return text
 		}
 	}

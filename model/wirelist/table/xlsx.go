@@ -140,7 +140,7 @@ func (x *xlsxBook) rows(t *Table, spans *[]merged) visitor {
 		start: func(e element) error {
 			switch e.name {
 			case "row":
-				if line = e.number("r", line+1); line < 0 {
+				if line = e.number("r", line+1); line < 1 {
 					return x.refuse(t.Sheet, "a row has no number", "what a spreadsheet program writes")
 				}
 				cells, col = make([]string, 0, len(cells)), 0
