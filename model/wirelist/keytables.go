@@ -69,7 +69,10 @@ func keyRun(rows []table.Row) (run keyTable) {
 			short, word = word, short
 		}
 		folded := table.Fold(short)
-		if run.n >= leastKey && (run.key.Written(short) || isCodeOf(short, word)) && isColour(word) {
+		hues, _ := value.ParseColour(word, "")
+		own := len(hues) == 1 && run.key[folded] == "" && !words[table.Fold(word)] // "Gy", "grey" below "G" and "Y"
+		own = own && huekey.IsKeyPair(short, word)
+		if run.n >= leastKey && !own && (run.key.Written(short) || isCodeOf(short, word)) && isColour(word) {
 			run.n++ // "swrt", "black and red": what the rows above say already
 			letters++
 			continue
@@ -133,6 +136,7 @@ func (k *keyTable) isUsed(own *table.Table, all []table.Table) bool {
 				continue
 			}
 			for _, c := range r.Cells {
+				c = withoutSize(c)
 				if len(c) <= 8 && strings.Trim(c, "0123456789") != "" && k.key.Written(c) {
 					if n++; n >= least {
 						return true
@@ -142,6 +146,14 @@ func (k *keyTable) isUsed(own *table.Table, all []table.Table) bool {
 		}
 	}
 	return false
+}
+
+// withoutSize is a cell without the number of a size before its colour, "22 Y/Bk".
+func withoutSize(cell string) string {
+	if size, colour, ok := strings.Cut(cell, " "); ok && strings.Trim(size, "0123456789.,") == "" {
+		return colour
+	}
+	return cell
 }
 
 // withoutKeys takes the rows of the keys to colours out of some sheets: they are no wires. What they say is given to the importer.

@@ -18,6 +18,9 @@ import (
 //	From pin | From terminal      From  | From terminal | To
 //	1        | T-22F              XF1:1 | T-0411        | XP2:A
 func Crimped(cols []shape.Column, prof []column.Profile, rows []table.Row) {
+	for _, i := range crimpedTwins(cols, prof, rows) {
+		cols[i].Field, cols[i].Spared = name.FieldKeep, true
+	}
 	for _, side := range []name.Field{name.FieldFrom, name.FieldTo} {
 		first, end := -1, -1
 		for i := range min(len(cols), len(prof)) {

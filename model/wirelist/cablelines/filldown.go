@@ -6,6 +6,7 @@ import (
 	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/signoff"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/words"
 )
@@ -23,15 +24,21 @@ import (
 //	W1    | 2 x 1.5 mm² | brown | J1-1 | M-A
 //	      |             | black | J1-2 | M-B
 func FillDown(h shape.Headings, head table.Row, rows []table.Row) (out []table.Row, ok bool) {
+	all := rows
+	if i := slices.IndexFunc(rows, isTotal); i >= 0 && !slices.ContainsFunc(rows[i:], func(r table.Row) bool {
+		return !isTotal(r) && !shape.IsText(r)
+	}) {
+		rows = rows[:i]
+	}
 	if len(rows) < 3 { // two cables, one of two cores
-		return rows, false
+		return all, false
 	}
 	cols, _ := h.Columns([]table.Row{head}, 0)
 	h.Sides(cols)
 	at := slices.IndexFunc(cols, func(c shape.Column) bool { return c.Field == name.FieldCable })
 	b := shape.Block{Cols: cols}
 	if at < 0 || !b.Has(name.FieldFrom, name.FieldFromPin, name.FieldRun) || comesAgain(rows, at) || !countsCores(cols, rows, at) {
-		return rows, false
+		return all, false
 	}
 	fill := []int{at}
 	for i, c := range cols {
@@ -40,7 +47,7 @@ func FillDown(h shape.Headings, head table.Row, rows []table.Row) (out []table.R
 			fill = append(fill, i)
 		}
 	}
-	out = slices.Clone(rows)
+	out = slices.Clone(all)
 	var of *table.Row
 	for i, r := range rows {
 		switch {
@@ -61,6 +68,9 @@ func FillDown(h shape.Headings, head table.Row, rows []table.Row) (out []table.R
 	}
 	return out, true
 }
+
+// isTotal reports whether a row begins with a word for a sum.
+func isTotal(r table.Row) bool { _, first := r.Filled(); return signoff.IsTotal(first) }
 
 // comesAgain reports whether a name stands in two rows, one below the other: a row without one is then in no cable.
 func comesAgain(rows []table.Row, at int) bool {

@@ -65,7 +65,7 @@ func IsSpare(folded string) bool {
 	case "spare", "spares", "spare wire", "spare tail", "spare end", "spare lead", "wired spare", "spare hole", "spare cavity",
 		"spare way", "spare pin", "spare position", "spare slot", "spare terminal", "spare contact", "reserve", "reserveader",
 		"reserveleitung", "rechange", "fil de reserve", "fil en attente", "repuesto", "de repuesto",
-		"reserva", "de reserva", "riserva", "di riserva",
+		"reserva", "de reserva", "riserva", "di riserva", "en reserve", "en reserva", "in riserva", "in reserve", "als reserve",
 		"scorta", "di scorta", "fri leder", "freie ader", "vrije ader", "hilo libre", "fil libre", "rezerwa", "zapas",
 		"zapasowy", "rezerva", "reserv", "varalla", "varaus", "vara", "tartalek", "yedek", "резерв",
 		"予備", "备用", "備用", "예비", "pricuva", "εφεδρικο", "εφεδρικό":

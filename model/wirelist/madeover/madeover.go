@@ -5,16 +5,24 @@ import (
 	"contralay/model/wirelist/cableheads"
 	"contralay/model/wirelist/cablelines"
 	"contralay/model/wirelist/corecells"
+	"contralay/model/wirelist/countrow"
+	"contralay/model/wirelist/iolist"
 	"contralay/model/wirelist/pinhues"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/titled"
+	"contralay/model/wirelist/titlepin"
 	"contralay/model/wirelist/value"
 	"contralay/model/wirelist/worksteps"
 )
 
 // Rows are the headings and the rows of a block as they are read; titles are the texts above them.
 func Rows(h shape.Headings, titles []table.Row, head table.Row, rows []table.Row, mark value.Mark) (table.Row, []table.Row) {
+	rows = countrow.Joined(rows)
+	if h.HeadLine() == 0 && !h.Numbered() && h.Recipe == nil {
+		head = titlepin.Headed(h, titles, head)
+		head, rows = iolist.Headed(h, head, rows)
+	}
 	head, rows = titled.CableBetween(titles, head, rows)
 	head, rows = cableheads.Spread(h, titles, head, rows, mark)
 	head, rows, _ = cablelines.Spread(h, head, rows, mark)

@@ -36,6 +36,9 @@ func Default(im *draft.Importer, t *table.Table, blocks []*shape.Block, lang str
 			w = strings.Trim(w, ",.-")
 			if c, ok := value.ParseColour(w, lang); ok && len(w) > 2 && strings.Trim(w, "0123456789/,.") != "" && d.Colour == nil {
 				d.Colour = c
+				if i > 0 {
+					d.Colour = shaded(all[i-1], w, lang, c)
+				}
 			}
 			if i > 0 && d.Size == "" && saysSize(all[i-1]) {
 				if g, ok := value.ParseGauge(w, value.BareMM2, mark); ok && strings.ContainsAny(w, ".,") {
@@ -176,4 +179,12 @@ func SayDefault(im *draft.Importer) {
 			im.Say(report.Note, "what a text says of rows that do not", d.At, strings.TrimSpace(d.Text), TakenForRows)
 		}
 	}
+}
+
+// shaded is a colour with the shade that the word before it says, "dark blue".
+func shaded(before, w, lang string, colour value.Colour) value.Colour {
+	if c, ok := value.ParseColour(before+" "+w, lang); ok && c.Shaded() {
+		return c
+	}
+	return colour
 }

@@ -72,6 +72,10 @@ func (s *saying) take(c clause, lang string, mark value.Mark) bool {
 		}
 		colour, isColour := value.ParseColour(w, lang)
 		isColour = isColour && len(f) > 2
+		if c := shaded(w, next, lang, nil); !isColour && c != nil {
+			colour, isColour = c, true
+			i++ // "dark blue"
+		}
 		if (isColour || size != "") && before {
 			return false // "the red lamp 16"
 		}

@@ -13,6 +13,7 @@ import (
 
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/sidehead"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
@@ -49,6 +50,8 @@ func places(h shape.Headings, r table.Row) (word string, of []int) {
 		w := name.Words(table.Fold(c))
 		switch n := len(w); {
 		case n == 0:
+		case n == 2 && sidehead.IsEndWord(w[0]):
+			return "", nil // "End A" and "End B" are the two ends of each wire
 		case n == 1 && h.Words[w[0]].Field == name.FieldPin:
 			pins = true
 		case n == 2 && h.Words[w[0]].Field == name.FieldFrom, n == 1 && h.Words[w[0]].Field == name.FieldTo:

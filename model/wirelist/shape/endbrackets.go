@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/table"
 )
 
 // PartBrackets takes what stands in brackets behind the ends of a list for their cavities, where half of the ends have it, and one
@@ -62,6 +63,9 @@ func cavityInBrackets(cell string) (device, pin string) {
 		return "", ""
 	}
 	pin = strings.TrimSpace(cell[open+2 : len(cell)-1])
+	if w := strings.Fields(pin); len(w) == 2 && (name.IsPinWord(table.Fold(w[0])) || table.Fold(w[0]) == "term") {
+		pin = w[1] // "VHF (pin 1)"
+	}
 	if pin == "" || len(pin) > longest || strings.ContainsAny(pin, " :;,") || name.StateOf(pin) != name.Used && pin != "-" {
 		return "", ""
 	}

@@ -235,7 +235,9 @@ func IsFitting(folded string) bool {
 	return slices.ContainsFunc(name.Words(folded), func(w string) bool {
 		switch strings.TrimSuffix(w, "s") {
 		case "lug", "ferrule", "terminal", "contact", "crimp", "seal", "boot", "sleeve", "strip", "shrink", "heatshrink", "part",
-			"fitting", "hulse", "aderendhulse", "kabelschuh", "kontakt", "dichtung", "tulle", "crimpkontakt",
+			"fitting",
+			"abisolieren", "abisolierung", "abisolierlange", "hulse", "aderendhulse",
+			"kabelschuh", "kontakt", "dichtung", "tulle", "crimpkontakt",
 			"hulsen", "aderendhulsen", "kabelschuhe", "kontakte", "dichtungen", "cosse", "embout",
 			"joint", "manchon", "puntera", "contacto", "sello", "capocorda", "capicorda", "puntale", "puntali", "terminale",
 			"terminali", "contatto", "guarnizione",

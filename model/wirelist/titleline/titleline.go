@@ -144,7 +144,7 @@ func pieceOf(text string, pieces []string, dashed bool) (plug string) {
 		p = withoutWays(p)
 		w := fieldsOf(p)
 		if n := len(w); n < 2 || n > mostName || IsSentence(p) || !IsPlug(w[n-1]) && (!isPlug[w[0]] || isEnglish[w[0]]) &&
-			!(IsPlug(w[n-2]) && (isDesignator(w[n-1]) || isCounted(p))) {
+			!(IsPlug(w[n-2]) && (isDesignator(w[n-1]) || isCounted(p))) || sharesOut(w[n-2]) {
 			continue
 		}
 		if !dashed && (k == 0 && !strings.Contains(text, pieces[0]+":") || !saysWhich(w)) {
@@ -156,6 +156,15 @@ func pieceOf(text string, pieces []string, dashed bool) (plug string) {
 		plug = strings.TrimRight(strings.TrimSpace(p), ".,:;")
 	}
 	return plug
+}
+
+// sharesOut reports whether a word before the word for a connector speaks of each of them: "one table per connector".
+func sharesOut(w string) bool {
+	switch w {
+	case "per", "each", "every", "pro", "je", "jeder", "jeden", "par", "chaque", "por", "cada", "ogni", "elke":
+		return true
+	}
+	return false
 }
 
 // saysWhich reports whether some words of a name tell more than the side and the letter of a plug.
