@@ -45,9 +45,16 @@ func areTwo(h shape.Headings, above, below, next table.Row) bool {
 	if n, _ := next.Filled(); n < 2 || next.Line > below.Line+1 || areHeads(h, next) {
 		return false
 	}
-	return areHeads(h, below) && isParted(above.Cells, below.Cells) && !h.HasSides(above) && !h.IsGroup(above) &&
+	return areHeads(h, below) && isParted(above.Cells, below.Cells) && !h.HasSides(above) && !saysBothEnds(h, below) && !h.IsGroup(above) &&
 		!slices.ContainsFunc(sidehead.Parts(above, below, h.Words), func(p sidehead.Part) bool { return p.What == sidehead.Place }) &&
 		!areTables(above.Cells, below.Cells) && !namesPlug(above.Cells)
+}
+
+// saysBothEnds reports whether a row says from and to by itself: what stands above it is of the paper.
+func saysBothEnds(h shape.Headings, r table.Row) bool {
+	cols, _ := h.Columns([]table.Row{r}, 0)
+	b := shape.Block{Cols: cols}
+	return b.Has(name.FieldFrom) && b.Has(name.FieldTo)
 }
 
 // areTables reports whether every heading of the first row stands over the same headings: they name tables that stand side by side.
