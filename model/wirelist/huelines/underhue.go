@@ -64,8 +64,8 @@ func hueHead(rows []table.Row, i int) (colour, size string, ok bool) {
 // bothEnds parts a line at the one word or arrow between its two ends.
 func bothEnds(text string) (from, to string, ok bool) {
 	text = strings.TrimSpace(strings.TrimLeft(strings.TrimSpace(text), "-*•·"))
-	for _, sign := range []string{" to ", " → ", " -> ", " zu ", " zum ", " zur ", " nach ", " naar ", " vers ", " till ", " - ",
-		" – "} {
+	for _, sign := range []string{" to ", " → ", " -> ", " zu ", " zum ", " zur ", " nach ", " naar ", " vers ", " till ", " > ", " => ",
+		" - ", " – "} {
 		if from, to, ok = strings.Cut(text, sign); ok {
 			return from, to, point.IsShortName(from) && point.IsShortName(to) && !strings.Contains(to, sign) &&
 				!strings.ContainsAny(from+to, ",;:=")

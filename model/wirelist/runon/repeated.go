@@ -75,18 +75,26 @@ func nearEndAbove(im *draft.Importer, b *shape.Block, cells []string, last map[n
 	return cells
 }
 
+// ofCable is where the kind of the cable is kept, beside its name.
+const ofCable name.Field = "kind of the cable"
+
 // cableAbove fills in the cable of a row that goes on with the devices of the row above: it is written once for its cores.
 func cableAbove(im *draft.Importer, b *shape.Block, cells []string, last map[name.Field]string, goesOn bool, at table.Place) []string {
 	i := slices.IndexFunc(b.Cols, func(c shape.Column) bool { return c.Field == name.FieldCable })
 	if i < 0 || i >= len(cells) {
 		return cells
 	}
+	kind := slices.IndexFunc(b.Cols, func(c shape.Column) bool { return c.CoreSize })
 	switch {
 	case cells[i] != "" || !goesOn:
-		last[name.FieldCable] = cells[i]
+		if last[name.FieldCable] = cells[i]; kind >= 0 && kind < len(cells) {
+			last[ofCable] = cells[kind]
+		}
 	case !value.IsNothing(last[name.FieldCable]) && cable.YesOrNo(last[name.FieldCable]) == "":
 		cells = slices.Clone(cells)
-		cells[i] = last[name.FieldCable]
+		if cells[i] = last[name.FieldCable]; kind >= 0 && kind < len(cells) && cells[kind] == "" {
+			cells[kind] = last[ofCable] // what it is made of says the size of each of its cores
+		}
 		im.Say(report.Note, "cable not repeated", at, cells[i], "taken from the row above")
 	}
 	return cells
