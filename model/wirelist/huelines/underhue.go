@@ -32,11 +32,15 @@ func UnderColours(h shape.Headings, t *table.Table) (rows []table.Row, told map[
 			if _, _, next := hueHead(t.Rows, i); next || t.Rows[i].Level > 0 || g.n > 0 && t.Rows[i].Line > t.Rows[i-1].Line+1 {
 				break
 			}
-			from, to, ok := bothEnds(textOf(t.Rows[i]))
+			text, note := textOf(t.Rows[i]), ""
+			if open := strings.LastIndex(text, " ("); open > 0 && strings.HasSuffix(text, ")") {
+				text, note = strings.TrimSpace(text[:open]), text[open+2:len(text)-1]
+			}
+			from, to, ok := bothEnds(text)
 			if !ok {
 				return t.Rows, nil
 			}
-			g.wires = append(g.wires, wire{colour: colour, size: size, from: from, to: to})
+			g.wires = append(g.wires, wire{colour: colour, size: size, from: from, to: to, note: note})
 			g.n++
 		}
 		n += g.n
