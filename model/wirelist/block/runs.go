@@ -122,6 +122,7 @@ func (f *finder) leads(points []table.Row) {
 	}
 	runline.Poles(b.Rows, lines)
 	runline.RemarksBehind(b.Rows, lines)
+	runline.SizesOfNotes(b.Rows)
 	runline.LabelIDs(b.Rows)
 	runline.NamesBehind(b.Rows)
 	runline.Lengths(b.Rows)

@@ -143,10 +143,15 @@ func sidesOf(b *shape.Block) (near, far string) {
 	return "", ""
 }
 
-// says reports whether a side of a title ends with the words of a device: "power module" of "Module".
+// says reports whether a side of a title has the words of a device: "power module" of "Module", "GPS mast" of "GPS".
 func says(side, device string) bool {
 	all, of := name.Words(table.Fold(side)), name.Words(table.Fold(device))
-	return len(of) > 0 && len(all) >= len(of) && slices.Equal(all[len(all)-len(of):], of)
+	for at := 0; len(of) > 0 && at+len(of) <= len(all); at++ {
+		if slices.Equal(all[at:at+len(of)], of) {
+			return true
+		}
+	}
+	return false
 }
 
 // plugIn is the plug of a board that a side of a title names, behind the board or alone; "" where it is written as none: the name of a
