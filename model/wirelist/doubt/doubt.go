@@ -74,6 +74,9 @@ func (d Reading) couldBeEnd(i int) bool {
 	if len(w) > 0 {
 		last = w[len(w)-1]
 	}
+	if len(w) > 1 && len(last) == 1 && d.Words[w[len(w)-2]].Field == name.FieldConnector { // "Conn 3"
+		last = w[len(w)-2]
+	}
 	headed := d.Words[last].Field == name.FieldPin && len(w) > 1 && p.Most(p.Cavities+p.Ends) ||
 		d.Words[last].Field == name.FieldConnector && len(w) > 1 && last != "unit" && !name.IsRemark(w)
 	switch {
