@@ -179,6 +179,9 @@ func byName(im *draft.Importer, in map[*draft.Item]int) {
 		}
 	}
 	named := func(it *draft.Item, id string) *draft.Item {
+		if o := pins[draft.End{Term: it.From.Term, Pin: id}]; it.OwnID == "" && it.From.Term != nil && o != nil && o != it {
+			return o // beside cavities without ids, "with 3" is the cavity, whatever another table numbers
+		}
 		if o := cmp.Or(byID[id], byCount[id]); o != nil {
 			return o
 		}
@@ -187,10 +190,9 @@ func byName(im *draft.Importer, in map[*draft.Item]int) {
 				return o
 			}
 		}
-		if pin := name.WithoutPinWord(id); (it.OwnID == "" || pin != id) && it.From.Term != nil {
-			if o := pins[draft.End{Term: it.From.Term, Pin: pin}]; o != nil {
-				return o
-			}
+		pin := name.WithoutPinWord(id)
+		if o := pins[draft.End{Term: it.From.Term, Pin: pin}]; (it.OwnID == "" || pin != id) && it.From.Term != nil && o != nil {
+			return o
 		}
 		return bySignal[signalKey(id)]
 	}
