@@ -181,8 +181,7 @@ func withAbove(im *draft.Importer, h shape.Headings, t *table.Table) []table.Row
 func withPlaces(im *draft.Importer, h shape.Headings, t *table.Table) []table.Row {
 	rows, all := atplaces.Rows(h, t)
 	for _, f := range all {
-		im.Doubt("headings taken for the names of devices", table.Place{File: t.File, Sheet: t.Sheet, Row: f.Line}, f.Places,
-			"look whether they are, and their cells cavities", f.Rows)
+		doubtHeads(im, t, f.Line, f.Places, f.Rows)
 	}
 	return rows
 }
@@ -191,10 +190,15 @@ func withPlaces(im *draft.Importer, h shape.Headings, t *table.Table) []table.Ro
 func withParts(im *draft.Importer, h shape.Headings, t *table.Table) []table.Row {
 	rows, all := parthead.Rows(h, t)
 	for _, f := range all {
-		im.Doubt("headings taken for the names of devices", table.Place{File: t.File, Sheet: t.Sheet, Row: f.Line}, f.Parts,
-			"look whether they are, and their cells cavities", f.Rows)
+		doubtHeads(im, t, f.Line, f.Parts, f.Rows)
 	}
 	return rows
+}
+
+// doubtHeads says that the headings on a line are taken for the devices that the cells of some rows are cavities of.
+func doubtHeads(im *draft.Importer, t *table.Table, line int, heads string, rows []table.Row) {
+	im.Doubt("headings taken for the names of devices", table.Place{File: t.File, Sheet: t.Sheet, Row: line}, heads,
+		"look whether they are, and their cells cavities", rows)
 }
 
 // withoutSketches writes the lines of notes as they are read, and says which of them draw the face of a plug.

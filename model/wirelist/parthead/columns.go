@@ -45,7 +45,7 @@ func joined(h shape.Headings, rows []table.Row) (head []string, n int) {
 	}
 	head = make([]string, width)
 	copy(head, rows[0].Cells)
-	if !areWords(rows[1]) || !under(h, rows[0], rows[1]) {
+	if !AreWords(rows[1]) || !under(h, rows[0], rows[1]) {
 		return head, 1
 	}
 	for k, c := range rows[1].Cells {

@@ -75,11 +75,11 @@ func starts(t *table.Table, rows []table.Row, i int) bool {
 	if n, _ := r.Filled(); n < 2 || len(r.Cells) > mostColumns || r.Prose || t.Marked && !r.First {
 		return false
 	}
-	return areWords(r) && (i == 0 || t.Marked || shape.IsText(rows[i-1]) || rows[i-1].Line+1 < r.Line)
+	return AreWords(r) && (i == 0 || t.Marked || shape.IsText(rows[i-1]) || rows[i-1].Line+1 < r.Line)
 }
 
-// areWords reports whether a row could be headings: every cell is short, has a letter and is no value.
-func areWords(r table.Row) bool {
+// AreWords reports whether a row could be headings: every cell is short, has a letter and is no value.
+func AreWords(r table.Row) bool {
 	for _, c := range r.Cells {
 		if c == "" {
 			continue

@@ -42,7 +42,6 @@ func (l *Look) settle() {
 	ends.joinedHeads()
 	ends.pinBehindTo()
 	bothends.TerminalsBesidePins(l.Cols)
-	bothends.SuffixedSides(l.Cols, l.Prof, l.Src.Rows)
 	bothends.FourColumns(l.Cols, l.Prof, l.Src.Rows, func(w string) bool { return l.Heads.Words[w].Field == name.FieldPin })
 	bothends.Crimped(l.Cols, l.Prof, l.Src.Rows)
 	bothends.MarkedNames(l.Cols, l.Prof)

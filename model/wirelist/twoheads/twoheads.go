@@ -6,15 +6,13 @@ import (
 
 	"contralay/model/wirelist/cableheads"
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/parthead"
 	"contralay/model/wirelist/plugword"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/sidehead"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
-
-// mostHead is how long a heading of such a row is, in bytes (no source).
-const mostHead = 32
 
 // Rows are the rows of a sheet, two rows of headings that belong together joined in the place of the second.
 func Rows(h shape.Headings, t *table.Table) []table.Row {
@@ -98,23 +96,13 @@ func isParted(above, below []string) bool {
 	return needed && len(above) <= len(below)+1
 }
 
-// areWords reports whether a row could be headings: every cell is short, has a letter and is no value.
+// areWords reports whether a row could be headings, and none of them is a colour.
 func areWords(r table.Row) bool {
-	for _, c := range r.Cells {
-		if c == "" {
-			continue
-		}
-		if len(c) > mostHead || strings.ContainsAny(c, ":;=?,") || !strings.ContainsFunc(c, isLetter) || value.IsNothing(c) {
-			return false
-		}
-		if _, colour := value.ParseColour(c, ""); colour {
-			return false
-		}
-	}
-	return true
+	return parthead.AreWords(r) && !slices.ContainsFunc(r.Cells, func(c string) bool {
+		_, colour := value.ParseColour(c, "")
+		return colour
+	})
 }
-
-func isLetter(r rune) bool { return r > 127 || r|0x20 >= 'a' && r|0x20 <= 'z' }
 
 // areHeads reports whether half of the cells of a row or more, and two, are headings that are known.
 func areHeads(h shape.Headings, r table.Row) bool {
