@@ -2,7 +2,6 @@ package audit
 
 import (
 	"slices"
-	"strings"
 
 	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
@@ -12,6 +11,7 @@ import (
 	"contralay/model/wirelist/sidehead"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
+	"contralay/model/wirelist/words"
 )
 
 // mostLooked is how many rows show what a column that is not read holds (no source).
@@ -99,32 +99,10 @@ func (a *auditor) columns(t *Table) {
 	}
 }
 
-// pairs reports whether a heading and one beside it say a device and its cavity in so many words: "Dash connector" and "Dash pin",
-// "Sensor name" and "Sensor pin".
+// pairs reports whether a heading and one beside it say a device and its cavity in so many words.
 func pairs(cols []shape.Column, i int) bool {
-	of, last := parted(cols[i].Head)
-	if of == "" {
-		return false
-	}
-	for _, k := range []int{i - 1, i + 1} {
-		if k < 0 || k >= len(cols) {
-			continue
-		}
-		beside, word := parted(cols[k].Head)
-		if beside == of && name.IsPinWord(last) != name.IsPinWord(word) {
-			return true
-		}
-	}
-	return false
-}
-
-// parted is the last word of a heading, folded, and the words before it; both "" where it has one word.
-func parted(head string) (of, last string) {
-	w := name.Words(name.WithoutBrackets(table.Fold(head)))
-	if len(w) < 2 {
-		return "", ""
-	}
-	return strings.Join(w[:len(w)-1], " "), w[len(w)-1]
+	return i > 0 && words.SayDeviceAndPin(cols[i-1].Head, cols[i].Head) ||
+		i+1 < len(cols) && words.SayDeviceAndPin(cols[i].Head, cols[i+1].Head)
 }
 
 // namesHeads reports whether the report says of some columns already that their headings are not known.

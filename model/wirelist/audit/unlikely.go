@@ -64,7 +64,8 @@ var inDoubt = []struct {
 //	Pins used: 7 of 12
 func endAtNone(t *Table, _ table.Row, it *draft.Item) (what string, is bool) {
 	for _, e := range []draft.End{it.From, it.To} {
-		if e.Term != nil && (readsAsNone(called(e.Term), t) || isReference(e) || strings.HasSuffix(e.Pin, "?")) {
+		if e.Term != nil && (readsAsNone(called(e.Term), t) || !e.Term.Titled && isColour(called(e.Term), t) ||
+			isReference(e) || strings.HasSuffix(e.Pin, "?")) {
 			return called(e.Term), true
 		}
 	}
@@ -114,6 +115,12 @@ func readsAsNone(called string, t *Table) bool {
 	return title.IsCountLine(folded) || value.SizeWithin(folded, t.Mark) != "" && !strings.ContainsAny(called, "(") ||
 		blanks > 2 && strings.ContainsAny(called[len(called)-1:], ".!?") || blanks > 7 && titleline.BehindThing(called) == "" ||
 		words.RefersTo(folded) || holdsRun(name.WithoutBrackets(folded))
+}
+
+// isColour reports whether a name that stands in no title is that of a colour alone: "Red -> stop" tells what a lamp shows.
+func isColour(called string, t *Table) bool {
+	_, is := value.ParseColour(called, t.Lang)
+	return is && len(called) > 2 && !value.HasDigit(called)
 }
 
 // isReference reports whether an end refers to another row, "see pin 4", of which a connector and its cavity were made.
