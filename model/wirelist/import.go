@@ -26,6 +26,7 @@ import (
 	"contralay/model/wirelist/runline"
 	"contralay/model/wirelist/saidonce"
 	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/sidehead"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/taghues"
 	"contralay/model/wirelist/toldpairs"
@@ -257,6 +258,10 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int
 			}
 			if f.Block.Told {
 				im.Doubt("wires that sentences tell", f.Place, "", "read word by word; look at each end", f.Block.Rows)
+			}
+			if of := sidehead.Devices(f.Block.Head, h.Words); of != nil {
+				im.Say(report.Note, "devices above the connectors of both ends", f.Place, strings.Join(of, " and "),
+					"left out; the connectors below them name the ends")
 			}
 			f.sayNear(im)
 			f.sayDoubts(im)

@@ -64,6 +64,21 @@ func named(group, below table.Row, known map[string]name.Meaning) (first, second
 	return first, second
 }
 
+// Devices are the two cells of a first row of headings that name the ends by what they are; nil where the headings are no two such rows.
+func Devices(head []table.Row, known map[string]name.Meaning) []string {
+	if len(head) != 2 {
+		return nil
+	}
+	if first, _ := ends(head[0], known); first >= 0 {
+		return nil // "From" and "To" name nothing
+	}
+	first, second := named(head[0], head[1], known)
+	if first < 0 {
+		return nil
+	}
+	return []string{head[0].Cells[first], head[0].Cells[second]}
+}
+
 // length is how many headings stand below a cell of the first row, up to the next one.
 func length(group, below table.Row, at int) (n int) {
 	for at+n < len(below.Cells) && below.Cells[at+n] != "" && (n == 0 || at+n >= len(group.Cells) || group.Cells[at+n] == "") {
