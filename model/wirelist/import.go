@@ -260,7 +260,9 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int
 				im.Doubt("wires that sentences tell", f.Place, "", "read word by word; look at each end", f.Block.Rows)
 			}
 			if of := sidehead.Devices(f.Block.Head, h.Words); of != nil {
-				im.Say(report.Note, "devices above the connectors of both ends", f.Place, strings.Join(of, " and "),
+				at := f.Place
+				at.Row = f.Block.Head[0].Line
+				im.Say(report.Note, "devices above the connectors of both ends", at, strings.Join(of, " and "),
 					"left out; the connectors below them name the ends")
 			}
 			f.sayNear(im)
