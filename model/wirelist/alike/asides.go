@@ -34,7 +34,7 @@ func (l *lot) remarksAside() [][]string {
 			has++
 		}
 	}
-	if has == 0 || 2*has > used {
+	if has == 0 || 2*has > used && !l.asidesDiffer() {
 		return nil
 	}
 	texts := make([][]string, len(l.near))
@@ -49,4 +49,25 @@ func (l *lot) remarksAside() [][]string {
 		}
 	}
 	return texts
+}
+
+// asidesDiffer reports whether some of what stands in brackets behind values could be a cavity, as "15A" could, and as many could not:
+// where lines say such different things behind their values, these are remarks and no names.
+//
+//  7. Fuse box F1 -> Fridge (6 mm2, red) 15A
+//  9. Fuse box F4 -> Galley lamp (1.5 mm2, white) with a switch on the locker
+func (l *lot) asidesDiffer() bool {
+	cavities, texts := 0, 0
+	for i := range l.near {
+		for _, p := range slices.Concat(l.near[i], l.far[i]) {
+			switch {
+			case !p.aside:
+			case saysPin(p.text):
+				cavities++
+			case strings.Contains(p.text, " "):
+				texts++
+			}
+		}
+	}
+	return cavities > 0 && texts >= cavities
 }

@@ -1,6 +1,7 @@
 package runline
 
 import (
+	"strconv"
 	"strings"
 
 	"contralay/model/wirelist/name"
@@ -39,6 +40,43 @@ func AreNumbered(lines []string) bool {
 		}
 	}
 	return 3*n >= 2*len(lines) && again && len(lines) > 1
+}
+
+// Numbers are the numbers before lines that AreNumbered has told apart from cavities; the zero value has seen none.
+type Numbers struct{ last int }
+
+// Count reports whether some lines are numbered as AreNumbered tells, or go on counting where such lines before them in the sheet
+// ended, one by one, with both ends in each: below a text between, the numbers count the same wires.
+//
+//  12. Fuse box F6 -> Heater
+//
+//     NEGATIVES
+//
+//  13. Battery - -> Shunt
+//
+//  14. Heater -> Shunt
+func (n *Numbers) Count(lines []string) bool {
+	if !AreNumbered(lines) && !n.goOn(lines) {
+		return false
+	}
+	number, _, _ := strings.Cut(lines[len(lines)-1], " ")
+	n.last, _ = strconv.Atoi(strings.TrimRight(number, ".):"))
+	return true
+}
+
+// goOn reports whether lines count on from the last number.
+func (n *Numbers) goOn(lines []string) bool {
+	for i, line := range lines {
+		number, rest, _ := strings.Cut(line, " ")
+		at, err := strconv.Atoi(strings.TrimRight(number, ".):"))
+		if err != nil || n.last == 0 || at != n.last+1+i {
+			return false
+		}
+		if from, to, _ := Part(strings.TrimSpace(rest)); from == "" || to == "" {
+			return false
+		}
+	}
+	return len(lines) > 0
 }
 
 // isMark reports whether a word is a few capitals, as what a device has on its terminals is written: "OUT", "NEG". The name of a wire can
