@@ -114,7 +114,7 @@ var lists = []string{"commas", "abreast", "signs", "twoscripts", "columned", "co
 	"ownends", "atplaces", "boardpads", "gaprows", "midarrow", "parthead", "twoheads", "severalto", "codedwires", "dotends", "farheads",
 	"splicecells", "outputs", "thingheads", "titleplugs", "plaintitle", "pieces", "toldcells", "partmark", "manywires", "spokenpins",
 	"keyed", "wiresaid", "leadvalues", "grid", "twoside", "titled",
-	"parted", "plugwires", "huelines", "madeover", "block", "bothends", "described", "thingpins", "settle", "toget", "plugindex",
+	"parted", "plugwires", "huelines", "copies", "madeover", "block", "bothends", "described", "thingpins", "settle", "toget", "plugindex",
 	"reading", "draft", "ratings", "saidonce", "likeabove",
 	"total", "taghues", "farside", "runon", "grouphead", "cablecells", "row", "endpins", "toldpairs", "join", "audit"}
 

@@ -1,0 +1,173 @@
+package copies
+
+import (
+	"slices"
+	"strings"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/pinword"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
+	"contralay/model/wirelist/words"
+)
+
+const (
+	leastRows  = 3  // of such a table (no source)
+	mostRows   = 99 // things of one kind are few (no source)
+	mostNumber = 4  // bytes of the number of a thing, "12", "FL" (no source)
+	mostCavity = 10 // bytes of a far cavity, "signal" (no source)
+)
+
+// Spread is the headings and the rows of a table, with columns for the far ends where it is one of several things of a kind: the same
+// cavity of the thing comes again, which one thing can't have, and the number beside it tells them apart.
+//
+//	Cyl | ECU pin | Injector pin | Colour           ECU pin | To         | To pin | Colour
+//	1   | A1      | 2            | green       ->   A1      | Injector 1 | 2      | green
+//	2   | A2      | 2            | blue             A2      | Injector 2 | 2      | blue
+//	3   | A3      | 2            | white            A3      | Injector 3 | 2      | white
+func Spread(h shape.Headings, head table.Row, rows []table.Row) (table.Row, []table.Row) {
+	if len(rows) < leastRows || len(rows) > mostRows {
+		return head, rows
+	}
+	count, far, thing := columns(h, head)
+	if count < 0 || !areCopies(rows, count, far) {
+		return head, rows
+	}
+	made := slices.Clone(rows)
+	for i, r := range rows {
+		end := ""
+		if number := cell(r, count); number != "" {
+			end = thing + " " + number
+		}
+		made[i].Cells = spread(r.Cells, count, far, end)
+	}
+	head.Cells = spread(head.Cells, count, far, "To")
+	head.Cells[slices.Index(head.Cells, "To")+1] = "To pin"
+	return head, made
+}
+
+// spread is some cells without that of the number, and with the far end before its cavity.
+func spread(cells []string, count, far int, end string) (made []string) {
+	for i := range max(len(cells), count+1, far+1) {
+		c := ""
+		if i < len(cells) {
+			c = cells[i]
+		}
+		switch i {
+		case count:
+		case far:
+			made = append(made, end, c)
+		default:
+			made = append(made, c)
+		}
+	}
+	return made
+}
+
+// columns are the column of the numbers and that of the far cavities, and the thing that these are of; count is −1 where the headings are
+// of anything else. The near cavities are those of the connector above the table or of the one that their heading names.
+func columns(h shape.Headings, head table.Row) (count, far int, thing string) {
+	count, far = -1, -1
+	near := -1
+	for i, c := range head.Cells {
+		folded := table.Fold(c)
+		field := h.Words[strings.Join(name.Words(folded), " ")].Field
+		switch device := deviceOf(h, c); {
+		case field == name.FieldFrom, field == name.FieldTo, field == name.FieldFromPin, field == name.FieldToPin,
+			field == name.FieldRun, field == name.FieldConnector:
+			return -1, -1, ""
+		case field == name.FieldPin, device != "" && near < 0:
+			if near >= 0 {
+				return -1, -1, ""
+			}
+			near = i
+		case device != "":
+			if far >= 0 {
+				return -1, -1, ""
+			}
+			far, thing = i, device
+		case field == "" && countsThings(folded):
+			if count >= 0 {
+				return -1, -1, ""
+			}
+			count = i
+		}
+	}
+	if count < 0 || near < 0 || far < 0 {
+		return -1, -1, ""
+	}
+	return count, far, thing
+}
+
+// deviceOf is the thing that a heading of cavities names, "Injector" of "Injector pin", "ESC" of "ESC wire"; "" where it names none.
+func deviceOf(h shape.Headings, head string) string {
+	w := strings.Fields(head)
+	if len(w) < 2 || len(w) > 3 {
+		return ""
+	}
+	last := table.Fold(w[len(w)-1])
+	if !pinword.Is(last) && h.Words[last].Field != name.FieldPin && !slices.Contains([]string{"pad", "pads", "wire", "lead"}, last) {
+		return ""
+	}
+	device := strings.Join(w[:len(w)-1], " ")
+	if name.IsGeneric(device) || h.Words[strings.Join(name.Words(table.Fold(device)), " ")].Field != "" && !words.IsThing(device) {
+		return ""
+	}
+	return device
+}
+
+// counted are words for what there is one thing each of, besides the things themselves. Common words, from memory, no source.
+var counted = map[string]bool{"cyl": true, "cylinder": true, "zylinder": true, "zyl": true, "cylindre": true, "cilindro": true, "cilinder": true,
+	"cylindr": true, "valec": true, "zone": true, "zona": true, "axis": true, "achse": true, "axe": true, "eje": true, "asse": true, "as": true,
+	"corner": true, "wheel": true, "rad": true, "roue": true, "rueda": true, "ruota": true, "wiel": true, "kolo": true, "arm": true, "bay": true,
+	"station": true, "tank": true, "bank": true, "rotor": true, "engine": true}
+
+// countsThings reports whether a folded heading is one word for things of a kind.
+func countsThings(folded string) bool {
+	w := name.Words(folded)
+	return len(w) == 1 && (counted[w[0]] || words.IsThing(w[0]) || words.HeadsThings(w))
+}
+
+// areCopies reports whether a cavity comes again in the far column, each time beside another number, and every row that has the one has
+// the other.
+func areCopies(rows []table.Row, count, far int) bool {
+	pairs, cavities, numbers := map[[2]string]bool{}, map[string]bool{}, map[string]bool{}
+	again := 0
+	for _, r := range rows {
+		number, cavity := cell(r, count), cell(r, far)
+		if shape.IsText(r) || number == "" && cavity == "" {
+			continue
+		}
+		pair := [2]string{number, table.Fold(cavity)}
+		if !isNumber(number) || !isCavity(cavity) || pairs[pair] {
+			return false
+		}
+		if cavities[pair[1]] {
+			again++
+		}
+		pairs[pair], cavities[pair[1]], numbers[number] = true, true, true
+	}
+	return len(pairs) >= leastRows && len(numbers) > 1 && 3*again >= len(pairs)
+}
+
+// isNumber reports whether a text tells a thing from others of its kind: a number, or a few capitals, "FL".
+func isNumber(text string) bool {
+	return text != "" && len(text) <= mostNumber && strings.Trim(text, "ABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789") == ""
+}
+
+// isCavity reports whether a text can be a cavity of a thing or the name of its lead, and no colour.
+func isCavity(text string) bool {
+	if text == "" || len(text) > mostCavity || strings.ContainsAny(text, " ,;/") || value.NamesColour(text) {
+		return false
+	}
+	return name.IsCavity(text) || text == "+" || text == "-" || name.StateOf(text) == name.Used && !value.IsNothing(text)
+}
+
+// cell is the text of a row in a column; "" where it has none there.
+func cell(r table.Row, i int) string {
+	if i < len(r.Cells) {
+		return strings.TrimSpace(r.Cells[i])
+	}
+	return ""
+}
