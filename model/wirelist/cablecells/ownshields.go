@@ -23,7 +23,8 @@ func Settle(im *draft.Importer, drains []*draft.Item) {
 func ownShields(im *draft.Importer, drains []*draft.Item) {
 	var all []*draft.Item
 	for _, it := range im.Items {
-		if c := it.Cue; !c.Shielded || c.Twisted || c.Conductors > 0 || c.Spec != "" || it.Gauge.Size == "" || it.CueText == "" || it.Cable != "" || it.Shield != "" || len(it.With) > 0 ||
+		if c := it.Cue; !c.Shielded || !it.Gauge.Shielded || c.Twisted || c.Conductors > 0 || c.Spec != "" ||
+			it.Gauge.Size == "" || it.CueText == "" || it.Cable != "" || it.Shield != "" || len(it.With) > 0 ||
 			slices.ContainsFunc(drains, func(d *draft.Item) bool { return d.Block == it.Block }) || !saysSize(it.CueText) {
 			continue
 		}

@@ -2,6 +2,7 @@ package copies
 
 import (
 	"slices"
+	"strconv"
 	"strings"
 
 	"contralay/model/wirelist/name"
@@ -31,7 +32,7 @@ func Spread(h shape.Headings, head table.Row, rows []table.Row) (table.Row, []ta
 		return head, rows
 	}
 	count, far, thing := columns(h, head)
-	if count < 0 || !areCopies(rows, count, far) {
+	if count < 0 || !areCopies(rows, count, far) || !tells(head.Cells[count], rows, count) {
 		return head, rows
 	}
 	made := slices.Clone(rows)
@@ -73,21 +74,18 @@ func columns(h shape.Headings, head table.Row) (count, far int, thing string) {
 	for i, c := range head.Cells {
 		folded := table.Fold(c)
 		field := h.Words[strings.Join(name.Words(folded), " ")].Field
-		switch device := deviceOf(h, c); {
+		switch device, pins := deviceOf(h, c); {
 		case field == name.FieldFrom, field == name.FieldTo, field == name.FieldFromPin, field == name.FieldToPin,
 			field == name.FieldRun, field == name.FieldConnector:
 			return -1, -1, ""
-		case field == name.FieldPin, device != "" && near < 0:
-			if near >= 0 {
-				return -1, -1, ""
-			}
+		case near < 0 && (pins || field == name.FieldPin):
 			near = i
-		case device != "":
-			if far >= 0 {
+		case pins || field == name.FieldPin:
+			if far >= 0 || device == "" {
 				return -1, -1, ""
 			}
 			far, thing = i, device
-		case field == "" && countsThings(folded):
+		case field == "" && isNoun(c):
 			if count >= 0 {
 				return -1, -1, ""
 			}
@@ -100,33 +98,60 @@ func columns(h shape.Headings, head table.Row) (count, far int, thing string) {
 	return count, far, thing
 }
 
-// deviceOf is the thing that a heading of cavities names, "Injector" of "Injector pin", "ESC" of "ESC wire"; "" where it names none.
-func deviceOf(h shape.Headings, head string) string {
+// deviceOf is the thing that a heading of cavities names, "Injector" of "Injector pin", "ESC" of "ESC wire"; "" where it names none that
+// tells it from others, "Box pin". pins is whether the heading is one of cavities at all.
+func deviceOf(h shape.Headings, head string) (device string, pins bool) {
 	w := strings.Fields(head)
 	if len(w) < 2 || len(w) > 3 {
-		return ""
+		return "", false
 	}
 	last := table.Fold(w[len(w)-1])
 	if !pinword.Is(last) && h.Words[last].Field != name.FieldPin && !slices.Contains([]string{"pad", "pads", "wire", "lead"}, last) {
-		return ""
+		return "", false
 	}
-	device := strings.Join(w[:len(w)-1], " ")
-	if name.IsGeneric(device) || h.Words[strings.Join(name.Words(table.Fold(device)), " ")].Field != "" && !words.IsThing(device) {
-		return ""
+	device = strings.Join(w[:len(w)-1], " ")
+	known := h.Words[strings.Join(name.Words(table.Fold(device)), " ")].Field != ""
+	if (known || name.IsGeneric(device)) && !words.IsThing(device) { // "Sensor 1" tells enough
+		return "", true
 	}
-	return device
+	return device, true
 }
 
 // counted are words for what there is one thing each of, besides the things themselves. Common words, from memory, no source.
-var counted = map[string]bool{"cyl": true, "cylinder": true, "zylinder": true, "zyl": true, "cylindre": true, "cilindro": true, "cilinder": true,
-	"cylindr": true, "valec": true, "zone": true, "zona": true, "axis": true, "achse": true, "axe": true, "eje": true, "asse": true, "as": true,
-	"corner": true, "wheel": true, "rad": true, "roue": true, "rueda": true, "ruota": true, "wiel": true, "kolo": true, "arm": true, "bay": true,
-	"station": true, "tank": true, "bank": true, "rotor": true, "engine": true}
+var counted = strings.Fields(`cyl cylinder zylinder zyl cylindre cilindro cilinder cylindr valec zone zona axis achse axe eje asse
+	corner wheel rad roue rueda ruota wiel kolo arm bay station tank bank rotor engine`)
 
-// countsThings reports whether a folded heading is one word for things of a kind.
-func countsThings(folded string) bool {
+// isNoun reports whether a heading that nobody knows is one word, and none for values or remarks.
+func isNoun(head string) bool {
+	folded := table.Fold(head)
 	w := name.Words(folded)
-	return len(w) == 1 && (counted[w[0]] || words.IsThing(w[0]) || words.HeadsThings(w))
+	return len(w) == 1 && strings.Trim(w[0], "0123456789") != "" && !name.IsRemark(w) && !name.IsMeasure(w) && !name.IsOtherHead(head) &&
+		!words.IsOfValues(folded)
+}
+
+// tells reports whether the cells of a column tell things of a kind from each other: they count from one on, are numbers below a word
+// for things, or what stands for a place below a word for places. Below "Sensor" a few letters are the name of the sensor.
+func tells(head string, rows []table.Row, count int) bool {
+	w := name.Words(table.Fold(head))
+	numbers := !slices.ContainsFunc(rows, func(r table.Row) bool { return strings.Trim(cell(r, count), "0123456789") != "" })
+	return slices.Contains(counted, w[0]) || numbers && (words.IsThing(w[0]) || words.HeadsThings(w) || rise(rows, count))
+}
+
+// rise reports whether the numbers count from one on, each once or some times below each other: then whatever heads them is counted.
+func rise(rows []table.Row, count int) bool {
+	last := 0
+	for _, r := range rows {
+		number := cell(r, count)
+		if number == "" {
+			continue
+		}
+		at, err := strconv.Atoi(number)
+		if err != nil || at != last && at != last+1 {
+			return false
+		}
+		last = at
+	}
+	return last > 1
 }
 
 // areCopies reports whether a cavity comes again in the far column, each time beside another number, and every row that has the one has

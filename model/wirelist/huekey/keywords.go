@@ -50,7 +50,7 @@ func withoutSentence(text string) string {
 	const most = 12 // words of it (no source)
 	front, behind, ok := strings.Cut(text, ". ")
 	w := strings.Fields(behind)
-	if !ok || len(w) < 2 || len(w) > most || isShortForm(w[0]) || strings.ContainsAny(behind, "0123456789:=/") {
+	if !ok || len(w) < 2 || len(w) > most || IsKeyPair(w[0], w[1]) || strings.ContainsAny(behind, "0123456789:=/") {
 		return text
 	}
 	return front

@@ -84,7 +84,8 @@ func readState(im *draft.Importer, b *shape.Block, cells []string, it *draft.Ite
 		value.IsNothing(b.Cell(cells, name.FieldTo)) {
 		s = name.Blank // "KEY" in place of a colour
 	}
-	kept := b.Has(name.FieldColour, name.FieldGauge) && it.OwnID == "" && !joinsTwo(b, cells) && words.KeepsRoom(b.Cell(cells, name.FieldNote))
+	kept := b.Has(name.FieldColour, name.FieldGauge) && it.OwnID == "" && !joinsTwo(b, cells) &&
+		words.KeepsRoom(b.Cell(cells, name.FieldNote))
 	if s == name.Used && !wired && (kept || words.IsForLater(it.Signal)) && value.IsNothing(b.Cell(cells, name.FieldTo)) &&
 		!pads.Lands(b, cells) {
 		s = name.Reserved

@@ -23,8 +23,8 @@ func IsForLater(called string) bool {
 }
 
 // roomWords are what a remark begins with that keeps a cavity for something. Common words, from memory, no source.
-var roomWords = [...]string{"leave room", "leave space", "leave it free", "leave free", "keep room", "keep space", "keep it free", "make room",
-	"room for ", "space for ", "provision for ", "for later", "for the future",
+var roomWords = [...]string{"leave room", "leave space", "leave it free", "leave free", "keep room", "keep space", "keep it free",
+	"make room", "room for ", "space for ", "provision for ", "for later", "for the future",
 	"platz lassen", "platz frei", "platz fur ", "freilassen", "frei lassen", "freihalten", "frei halten", "fur spater",
 	"laisser de la place", "laisser la place", "laisser libre", "garder libre", "place pour ", "pour plus tard",
 	"dejar hueco", "dejar espacio", "dejar sitio", "dejar libre", "hueco para ", "sitio para ", "para mas tarde", "para mas adelante",
