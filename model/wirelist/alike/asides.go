@@ -51,23 +51,27 @@ func (l *lot) remarksAside() [][]string {
 	return texts
 }
 
-// asidesDiffer reports whether some of what stands in brackets behind values could be a cavity, as "15A" could, and as many could not:
-// where lines say such different things behind their values, these are remarks and no names.
+// asidesDiffer reports whether some of what stands in brackets behind values could be a cavity and is none: "15A" where the others could
+// be no cavities, or are currents as it is. Lines that say such things behind their values say remarks and no names.
 //
 //  7. Fuse box F1 -> Fridge (6 mm2, red) 15A
 //  9. Fuse box F4 -> Galley lamp (1.5 mm2, white) with a switch on the locker
 func (l *lot) asidesDiffer() bool {
-	cavities, texts := 0, 0
+	cavities, texts, amps, large := 0, 0, 0, false
 	for i := range l.near {
 		for _, p := range slices.Concat(l.near[i], l.far[i]) {
 			switch {
 			case !p.aside:
 			case saysPin(p.text):
 				cavities++
+				if number, ok := strings.CutSuffix(p.text, "A"); ok && strings.Trim(number, "0123456789.,") == "" {
+					amps++
+					large = large || len(number) > 1
+				}
 			case strings.Contains(p.text, " "):
 				texts++
 			}
 		}
 	}
-	return cavities > 0 && texts >= cavities
+	return cavities > 0 && (texts >= cavities || large && amps == cavities)
 }

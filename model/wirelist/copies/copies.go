@@ -27,75 +27,103 @@ const (
 //	1   | A1      | 2            | green       ->   A1      | Injector 1 | 2      | green
 //	2   | A2      | 2            | blue             A2      | Injector 2 | 2      | blue
 //	3   | A3      | 2            | white            A3      | Injector 3 | 2      | white
+//
+// The far cavities may stand before those of the unit, and both headings may name what they are of alone, "Cylinder | ECU | Coil".
 func Spread(h shape.Headings, head table.Row, rows []table.Row) (table.Row, []table.Row) {
 	if len(rows) < leastRows || len(rows) > mostRows {
 		return head, rows
 	}
-	count, far, thing := columns(h, head)
-	if count < 0 || !areCopies(rows, count, far) || !tells(head.Cells[count], rows, count) {
-		return head, rows
-	}
-	made := slices.Clone(rows)
-	for i, r := range rows {
-		end := ""
-		if number := cell(r, count); number != "" {
-			end = thing + " " + number
+	for _, c := range columnsOf(h, head) {
+		if !areCopies(rows, c) || !tells(head.Cells[c.count], rows, c.count) {
+			continue
 		}
-		made[i].Cells = spread(r.Cells, count, far, end)
+		made := slices.Clone(rows)
+		for i, r := range rows {
+			if shape.IsText(r) {
+				continue
+			}
+			end := ""
+			if number := cell(r, c.count); number != "" {
+				end = c.thing + " " + number
+			}
+			made[i].Cells = c.spread(r.Cells, end)
+		}
+		names := slices.Clone(head.Cells)
+		side := "To"
+		if names[c.far] = "To pin"; c.far < c.near {
+			side, names[c.far] = "Device", "Pin" // as those are headed who begin with the things
+		}
+		if c.bare {
+			names[c.near] += " pin"
+		}
+		head.Cells = c.spread(names, side)
+		return head, made
 	}
-	head.Cells = spread(head.Cells, count, far, "To")
-	head.Cells[slices.Index(head.Cells, "To")+1] = "To pin"
-	return head, made
+	return head, rows
+}
+
+// columns are the column of the numbers, that of the cavities of the things and that of the unit, and what a thing is called; bare: their
+// headings have no word for cavities.
+type columns struct {
+	count, far, near int
+	thing            string
+	bare             bool
 }
 
 // spread is some cells without that of the number, and with the far end before its cavity.
-func spread(cells []string, count, far int, end string) (made []string) {
-	for i := range max(len(cells), count+1, far+1) {
-		c := ""
+func (c columns) spread(cells []string, end string) (made []string) {
+	for i := range max(len(cells), c.count+1, c.far+1) {
+		text := ""
 		if i < len(cells) {
-			c = cells[i]
+			text = cells[i]
 		}
 		switch i {
-		case count:
-		case far:
-			made = append(made, end, c)
+		case c.count:
+		case c.far:
+			made = append(made, end, text)
 		default:
-			made = append(made, c)
+			made = append(made, text)
 		}
 	}
 	return made
 }
 
-// columns are the column of the numbers and that of the far cavities, and the thing that these are of; count is −1 where the headings are
-// of anything else. The near cavities are those of the connector above the table or of the one that their heading names.
-func columns(h shape.Headings, head table.Row) (count, far int, thing string) {
-	count, far = -1, -1
-	near := -1
+// columnsOf are the ways in which a table can be one of several things by its headings: one for its numbers, two for cavities.
+func columnsOf(h shape.Headings, head table.Row) (all []columns) {
+	var nouns, pins []int
+	things := map[int]string{}
 	for i, c := range head.Cells {
-		folded := table.Fold(c)
-		field := h.Words[strings.Join(name.Words(folded), " ")].Field
-		switch device, pins := deviceOf(h, c); {
+		field := h.Words[strings.Join(name.Words(table.Fold(c)), " ")].Field
+		switch device, of := deviceOf(h, c); {
 		case field == name.FieldFrom, field == name.FieldTo, field == name.FieldFromPin, field == name.FieldToPin,
 			field == name.FieldRun, field == name.FieldConnector:
-			return -1, -1, ""
-		case near < 0 && (pins || field == name.FieldPin):
-			near = i
-		case pins || field == name.FieldPin:
-			if far >= 0 || device == "" {
-				return -1, -1, ""
-			}
-			far, thing = i, device
-		case field == "" && isNoun(c):
-			if count >= 0 {
-				return -1, -1, ""
-			}
-			count = i
+			return nil
+		case of || field == name.FieldPin:
+			pins, things[i] = append(pins, i), device
+		case field == "" && (isNoun(c) || slices.Contains(counted, table.Fold(c))):
+			nouns = append(nouns, i)
 		}
 	}
-	if count < 0 || near < 0 || far < 0 {
-		return -1, -1, ""
+	switch {
+	case len(pins) == 2 && len(nouns) == 1:
+		for k, far := range pins {
+			if things[far] != "" {
+				all = append(all, columns{nouns[0], far, pins[1-k], things[far], false})
+			}
+		}
+		slices.Reverse(all) // the things stand behind the unit more often
+	case len(pins) == 0 && len(nouns) == 3:
+		near := slices.IndexFunc(nouns, func(i int) bool { return words.HeadsUnit(name.Words(table.Fold(head.Cells[i]))) })
+		if near < 0 {
+			return nil
+		}
+		other := slices.Delete(slices.Clone(nouns), near, near+1)
+		for k, count := range other {
+			far := other[1-k]
+			all = append(all, columns{count, far, nouns[near], head.Cells[far], true})
+		}
 	}
-	return count, far, thing
+	return all
 }
 
 // deviceOf is the thing that a heading of cavities names, "Injector" of "Injector pin", "ESC" of "ESC wire"; "" where it names none that
@@ -133,7 +161,9 @@ func isNoun(head string) bool {
 // for things, or what stands for a place below a word for places. Below "Sensor" a few letters are the name of the sensor.
 func tells(head string, rows []table.Row, count int) bool {
 	w := name.Words(table.Fold(head))
-	numbers := !slices.ContainsFunc(rows, func(r table.Row) bool { return strings.Trim(cell(r, count), "0123456789") != "" })
+	numbers := !slices.ContainsFunc(rows, func(r table.Row) bool {
+		return !shape.IsText(r) && strings.Trim(cell(r, count), "0123456789") != ""
+	})
 	return slices.Contains(counted, w[0]) || numbers && (words.IsThing(w[0]) || words.HeadsThings(w) || rise(rows, count))
 }
 
@@ -142,7 +172,7 @@ func rise(rows []table.Row, count int) bool {
 	last := 0
 	for _, r := range rows {
 		number := cell(r, count)
-		if number == "" {
+		if number == "" || shape.IsText(r) {
 			continue
 		}
 		at, err := strconv.Atoi(number)
@@ -155,25 +185,25 @@ func rise(rows []table.Row, count int) bool {
 }
 
 // areCopies reports whether a cavity comes again in the far column, each time beside another number, and every row that has the one has
-// the other.
-func areCopies(rows []table.Row, count, far int) bool {
-	pairs, cavities, numbers := map[[2]string]bool{}, map[string]bool{}, map[string]bool{}
+// the other, with a cavity of the unit that no other row has.
+func areCopies(rows []table.Row, c columns) bool {
+	pairs, cavities, numbers, nears := map[[2]string]bool{}, map[string]bool{}, map[string]bool{}, map[string]bool{}
 	again := 0
 	for _, r := range rows {
-		number, cavity := cell(r, count), cell(r, far)
+		number, cavity, near := cell(r, c.count), cell(r, c.far), table.Fold(cell(r, c.near))
 		if shape.IsText(r) || number == "" && cavity == "" {
 			continue
 		}
 		pair := [2]string{number, table.Fold(cavity)}
-		if !isNumber(number) || !isCavity(cavity) || pairs[pair] {
+		if !isNumber(number) || !isCavity(cavity) || pairs[pair] || near != "" && nears[near] {
 			return false
 		}
 		if cavities[pair[1]] {
 			again++
 		}
-		pairs[pair], cavities[pair[1]], numbers[number] = true, true, true
+		pairs[pair], cavities[pair[1]], numbers[number], nears[near] = true, true, true, true
 	}
-	return len(pairs) >= leastRows && len(numbers) > 1 && 3*again >= len(pairs)
+	return len(pairs) >= leastRows && len(numbers) > 1 && 3*again >= len(pairs) && len(nears) > 1
 }
 
 // isNumber reports whether a text tells a thing from others of its kind: a number, or a few capitals, "FL".

@@ -74,7 +74,7 @@ func deviceColumn(l *look) []shape.Column {
 			of = append(of, i)
 		}
 	}
-	if len(of) == 2 && l.Prof[of[0]].All(l.Prof[of[0]].Numbers) != l.Prof[of[1]].All(l.Prof[of[1]].Numbers) &&
+	if len(of) == 2 && column.OnlyNumbers(l.Src.Rows, of[0]) != column.OnlyNumbers(l.Src.Rows, of[1]) &&
 		!column.Addresses(l.Src.Rows, of[0]) && !column.Addresses(l.Src.Rows, of[1]) &&
 		(placehead.Of(l.Cols[of[0]].Head) == "" || placehead.Of(l.Cols[of[1]].Head) == "") {
 		return nil // a number beside names is as likely an address

@@ -26,7 +26,8 @@ func Names(cols []shape.Column, prof []column.Profile, rows []table.Row) {
 	of := -1
 	for i, c := range cols {
 		if i >= len(prof) || c.Field != name.FieldKeep || c.OfEnd != "" || prof[i].Filled == 0 ||
-			!column.CouldBeNames(c.Head, &prof[i], column.Data(rows), false) || 2*prof[i].Words < prof[i].Filled {
+			!column.CouldBeNames(c.Head, &prof[i], column.Data(rows), false) ||
+			2*prof[i].Words < prof[i].Filled || 5*prof[i].Distinct < 4*prof[i].Filled {
 			continue
 		}
 		if of >= 0 || c.Given {
