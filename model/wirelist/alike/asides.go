@@ -64,7 +64,7 @@ func (l *lot) asidesDiffer() bool {
 			case !p.aside:
 			case saysPin(p.text):
 				cavities++
-				if number, ok := strings.CutSuffix(p.text, "A"); ok && strings.Trim(number, "0123456789.,") == "" {
+				if number := ampsOf(p.text); number != "" {
 					amps++
 					large = large || len(number) > 1
 				}
@@ -74,4 +74,37 @@ func (l *lot) asidesDiffer() bool {
 		}
 	}
 	return cavities > 0 && (texts >= cavities || large && amps == cavities)
+}
+
+// currentsAside takes the currents that stand last behind the values of wires for remarks, as those in brackets are: "15A" is no cavity of
+// the far end before the values. One at least is larger than a cavity of that letter is likely to be.
+//
+//  2. Panel F1 -> Fridge, 6 mm2 red, 15A
+//  3. Panel F2 -> Chart lamp, 1 mm2 white, 5A
+func currentsAside(side [][]piece) {
+	var at []*piece
+	large := false
+	for _, all := range side {
+		n := len(all)
+		if n < 3 || !all[n-2].isValue() || all[n-1].isValue() || !saysPin(all[n-1].text) {
+			continue
+		}
+		number := ampsOf(all[n-1].text)
+		if number == "" {
+			return // other lines have a cavity there
+		}
+		at = append(at, &all[n-1])
+		large = large || len(number) > 1
+	}
+	for _, p := range at {
+		p.aside = large
+	}
+}
+
+// ampsOf is the number before an "A", "15" of "15A"; "" where the text is no such.
+func ampsOf(text string) string {
+	if number, ok := strings.CutSuffix(text, "A"); ok && strings.Trim(number, "0123456789.,") == "" {
+		return number
+	}
+	return ""
 }

@@ -90,19 +90,35 @@ func (c columns) spread(cells []string, end string) (made []string) {
 
 // columnsOf are the ways in which a table can be one of several things by its headings: one for its numbers, two for cavities.
 func columnsOf(h shape.Headings, head table.Row) (all []columns) {
-	var nouns, pins []int
+	var nouns, pins, bare []int // bare: those of pins that name no device
+	unit := -1                  // a unit that lists call a connector as well, "Module"
 	things := map[int]string{}
 	for i, c := range head.Cells {
 		field := h.Words[strings.Join(name.Words(table.Fold(c)), " ")].Field
 		switch device, of := deviceOf(h, c); {
 		case field == name.FieldFrom, field == name.FieldTo, field == name.FieldFromPin, field == name.FieldToPin,
-			field == name.FieldRun, field == name.FieldConnector:
+			field == name.FieldRun, field == name.FieldConnector && (unit >= 0 || !words.HeadsUnit(name.Words(table.Fold(c)))):
 			return nil
-		case of || field == name.FieldPin:
+		case field == name.FieldConnector:
+			unit = i
+		case of:
 			pins, things[i] = append(pins, i), device
+		case field == name.FieldPin:
+			bare = append(bare, i)
 		case field == "" && (isNoun(c) || slices.Contains(counted, table.Fold(c))):
 			nouns = append(nouns, i)
 		}
+	}
+	switch {
+	case unit >= 0 && len(pins)+len(bare) == 0:
+		nouns = slices.Insert(nouns, 0, unit)
+	case unit >= 0:
+		return nil
+	case len(pins) == 2 && len(bare) == 1 && len(nouns) == 0:
+		nouns = bare // "Channel" counts beside the cavities of two things
+	default:
+		pins = append(pins, bare...)
+		slices.Sort(pins)
 	}
 	switch {
 	case len(pins) == 2 && len(nouns) == 1:
