@@ -114,8 +114,8 @@ var lists = []string{"commas", "abreast", "signs", "twoscripts", "columned", "co
 	"ownends", "atplaces", "boardpads", "gaprows", "midarrow", "parthead", "twoheads", "severalto", "codedwires", "dotends", "farheads",
 	"splicecells", "outputs", "thingheads", "titleplugs", "plaintitle", "pieces", "toldcells", "partmark", "manywires", "spokenpins",
 	"keyed", "wiresaid", "leadvalues", "grid", "twoside", "titled",
-	"parted", "plugwires", "huelines", "copies", "madeover", "block", "bothends", "described", "thingpins", "settle", "toget", "plugindex",
-	"reading", "draft", "ratings", "saidonce", "likeabove",
+	"parted", "plugwires", "huelines", "copies", "madeover", "block", "bothends", "described", "thingpins", "together", "settle", "toget",
+	"plugindex", "reading", "draft", "ratings", "saidonce", "likeabove",
 	"total", "taghues", "farside", "runon", "grouphead", "cablecells", "row", "endpins", "toldpairs", "join", "audit"}
 
 // benchtest opens the whole bench for the tests of its parts; heattest is another method that the
