@@ -115,7 +115,7 @@ var lists = []string{"commas", "abreast", "signs", "twoscripts", "columned", "co
 	"splicecells", "outputs", "thingheads", "titleplugs", "plaintitle", "pieces", "toldcells", "partmark",
 	"evenlines", "manywires", "spokenpins",
 	"keyed", "wiresaid", "leadvalues", "grid", "twoside", "titled",
-	"parted", "plugwires", "huelines", "madeover", "block", "bothends", "described", "thingpins", "together", "settle", "toget",
+	"parted", "plugwires", "huelines", "copies", "madeover", "block", "bothends", "described", "thingpins", "together", "settle", "toget",
 	"plugindex", "reading", "draft", "ratings", "saidonce", "likeabove",
 	"total", "taghues", "farside", "runon", "grouphead", "cablecells", "row", "endpins", "toldpairs", "join", "audit"}
 

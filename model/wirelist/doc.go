@@ -60,7 +60,8 @@
 // to buy, plugindex the index of the connectors, worksteps the steps of work between the wires, endrows the wires with a row for each end,
 // ratings the fuses of wires that another table has; countrow finds the row that counts the cells of
 // its columns, iolist reads the inputs and outputs of cards,
-// titlepin makes headings plain that name the plug of their title; madeover hands rows to those that write them anew.
+// titlepin makes headings plain that name the plug of their title, copies tells several things of one kind apart; madeover hands rows to
+// those that write them anew.
 //
 // What is not understood is never guessed away. It stays as text in the note of its
 // wire and as a finding with file, row and column. A connector, a far end, a length
