@@ -131,6 +131,7 @@ func (a *auditor) saysGuess(t *Table) bool {
 func (a *auditor) namesDevice(head string) bool {
 	return name.IsDesignator(head) || placehead.Of(head) != "" || slices.ContainsFunc(pieces(table.Fold(head)), func(w string) bool {
 		f := a.words[w].Field
-		return f == name.FieldConnector || f == name.FieldPin || f == name.FieldFuse || name.IsDeviceWord(w) || name.IsUnit(w)
+		return f == name.FieldConnector || f == name.FieldPin || f == name.FieldFuse || name.IsDeviceWord(w) || name.IsUnit(w) ||
+			words.HeadsThings([]string{w})
 	})
 }

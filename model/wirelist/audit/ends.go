@@ -170,6 +170,11 @@ func (a *auditor) columnOf(t *Table, r table.Row, e draft.End) int {
 			return i
 		}
 	}
+	for i := range r.Cells {
+		if i < len(t.Cols) && r.Cells[i] == "" && called(e.Term) == lastAbove(t, r, i) {
+			return -1 // it is written once for its rows
+		}
+	}
 	if e.Term.Titled {
 		return -1 // its name stands above the table: a number of it in a remark is none of its own
 	}

@@ -282,7 +282,7 @@ func (f *finder) begin(r table.Row, i int) {
 // isOfItsOwn reports whether headings that come again behind a heading of Markdown begin a table of their own: they do not say from
 // where and to where, so that the heading says of what the rows are.
 func (f *finder) isOfItsOwn(r table.Row, titles []table.Row) bool {
-	return slices.ContainsFunc(titles, func(r table.Row) bool { return r.Level > 0 }) && !f.h.HasSides(r) ||
+	return slices.ContainsFunc(titles, func(r table.Row) bool { return r.Level > 0 }) && !f.h.SaysNear(r) ||
 		namesOthers(f.h, r, titles) || cableheads.Head(titles)
 }
 

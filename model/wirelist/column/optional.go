@@ -15,7 +15,7 @@ func MayBeEmpty(cols []shape.Column, r table.Row, i int) bool {
 		return false
 	}
 	switch cols[i].Field {
-	case name.FieldCable, name.FieldFuse, name.FieldNote:
+	case name.FieldCable, name.FieldFuse, name.FieldNote, name.FieldConnector: // a connector may be written once for its rows
 		return true
 	case name.FieldFromPin, name.FieldToPin:
 		return i > 0 && cols[i-1].Field+" pin" == cols[i].Field && i-1 < len(r.Cells) && r.Cells[i-1] != ""

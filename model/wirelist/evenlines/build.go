@@ -44,7 +44,7 @@ func (b build) of(text string) (l toldcells.Line, ok bool) {
 		return l, false
 	}
 	cells, ok := b.pieces(behind)
-	return toldcells.Line{From: near + ":" + nearPin, To: far + ":" + farPin, Cells: cells}, ok
+	return toldcells.Line{From: b.near.said(near, nearPin), To: b.far.said(far, farPin), Cells: cells}, ok
 }
 
 // underHead parts a line of the connector above it.
@@ -61,11 +61,8 @@ func (b build) underHead(text string) (l toldcells.Line, ok bool) {
 	if !ok || !name.IsCavity(pin) {
 		return l, false
 	}
-	if far += ":" + farPin; farPin == "" {
-		far = strings.TrimSuffix(far, ":")
-	}
 	cells, ok := b.pieces(strings.TrimRight(rest[:at], " ,;"))
-	return toldcells.Line{To: far, Cells: append([]string{pin}, cells...)}, ok
+	return toldcells.Line{To: b.far.said(far, farPin), Cells: append([]string{pin}, cells...)}, ok
 }
 
 // pieces are what the sign between them parts; ok is false where one of them has another sign in it.

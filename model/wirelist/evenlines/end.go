@@ -16,6 +16,7 @@ const (
 	bracket              // WCU (A1)
 	spoken               // WCU pin A1
 	dash                 // WCU-A1
+	behind               // WCU A1, which a table asks about
 	whole                // WCU, its cavity not said
 	styles
 )
@@ -39,6 +40,10 @@ func (s style) end(text string) (device, pin string, ok bool) {
 		if n := len(w); n > 2 && name.IsPinWord(table.Fold(w[n-2])) {
 			device, pin, ok = strings.Join(w[:n-2], " "), w[n-1], true
 		}
+	case behind:
+		device, pin, ok = cutLast(text, " ")
+		last := device[strings.LastIndexByte(device, ' ')+1:]
+		ok = ok && !name.IsPinWord(table.Fold(last)) && strings.Trim(last, "-–/.") != ""
 	case whole:
 		return text, "", isDevice(text) && !strings.Contains(text, "/")
 	}
@@ -65,4 +70,21 @@ func isDevice(text string) bool {
 		return false // "1. WCU", "A) WCU" number the lines
 	}
 	return letter && len(text) <= longest && len(strings.Fields(text)) <= mostWords && !strings.ContainsAny(text, ",:;=<>|→⇒()\"?!*[]{}#")
+}
+
+// said is how an end that is parted stands in a table.
+func (s style) said(device, pin string) string {
+	switch {
+	case pin == "":
+		return device
+	case s == behind && !isPlug(device):
+		return device + " " + pin
+	}
+	return device + ":" + pin
+}
+
+// isPlug reports whether a name is of a thing that has cavities and is hardly counted itself: it ends with a word for a plug or for a unit.
+func isPlug(device string) bool {
+	w := name.Words(table.Fold(device))
+	return len(w) > 0 && (name.IsConnectorWord(w[len(w)-1]) || name.IsUnit(w[len(w)-1])) && len(w) > 1
 }

@@ -42,7 +42,7 @@ func SplitEnd(cell string) (connector, pin string, ok bool) {
 	} else if i := strings.LastIndex(cell, " - "); i > 0 && len(cell)-i-3 <= 4 &&
 		(strings.ToUpper(cell[i+3:]) == cell[i+3:] || IsCavity(cell[i+3:])) {
 		connector, pin = cell[:i], cell[i+3:] // "Box - MAIN"
-	} else if i := strings.LastIndexAny(cell, "-/."); i > 0 && len(cell)-i-1 <= 3 {
+	} else if i := strings.LastIndexAny(cell, "-/."); i > 0 && len(cell)-i-1 <= 3 && !strings.HasPrefix(cell[i:], ". ") { // "Inj. 2"
 		connector, pin = cell[:i], cell[i+1:]
 	}
 	connector, pin = strings.TrimSpace(connector), strings.TrimSpace(pin)

@@ -32,7 +32,7 @@ func Rows(h shape.Headings, t *table.Table) []table.Row {
 	of := map[int]int{}
 	for i := 0; i < len(t.Rows); {
 		n := runAt(t.Rows, i)
-		if of[i] = n; n > 0 {
+		if of[i] = n; n > 0 && !isHeaded(h, t.Rows, i) {
 			if made[i] = tableOf(h, t.Rows, i, n); made[i] == nil && n > 1 {
 				made[i], above[i] = beside(h, t.Rows, i, n)
 			}
@@ -63,6 +63,20 @@ func Rows(h shape.Headings, t *table.Table) []table.Row {
 		i += max(n, 1)
 	}
 	return out
+}
+
+// isHeaded reports whether a row of cells stands below headings that are known, with nothing but rows of cells between: the lines from it
+// on are a table already.
+func isHeaded(h shape.Headings, rows []table.Row, i int) bool {
+	for k := i; k > 0; k-- {
+		if cells, _ := rows[k].Filled(); cells < 2 || rows[k].Line != rows[k-1].Line+1 {
+			return false
+		}
+		if h.IsHead(rows[k-1]) {
+			return true
+		}
+	}
+	return false
 }
 
 // belowHeadings is the level of a line that heads what follows, below every heading with its signs.

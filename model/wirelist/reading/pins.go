@@ -4,6 +4,8 @@ import (
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/settle"
 	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/words"
 )
 
 // What the cells of a pin table say of its connectors.
@@ -50,7 +52,7 @@ func (l *look) groups(b *shape.Block) {
 			!l.comesAgain(b, pin, i) {
 			alone := !b.Has(name.FieldConnector)
 			b.Cols[i].Field, b.Cols[i].Group = name.FieldConnector, true
-			if alone && l.Titled() != "" && 2*l.Designators(i) < p.Filled {
+			if alone && l.Titled() != "" && 2*l.Designators(i) < p.Filled && !words.HeadsThings(name.Words(table.Fold(c.Head))) {
 				b.Prefix = l.Titled() // "Analog" of which board
 			}
 			return

@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"contralay/model/wirelist/block"
+	"contralay/model/wirelist/bothends"
 	"contralay/model/wirelist/doubt"
 	"contralay/model/wirelist/plugindex"
 	"contralay/model/wirelist/settle"
@@ -25,7 +26,7 @@ type Reading struct {
 // Same reports whether two readings of a block take every column for the same.
 func (r Reading) Same(o Reading) bool {
 	return slices.EqualFunc(r.Block.Cols, o.Block.Cols, func(a, b shape.Column) bool {
-		return a.Field == b.Field && a.Of == b.Of && a.Group == b.Group
+		return (a.Field == b.Field && a.Of == b.Of || bothends.OneUse(a, b)) && a.Group == b.Group
 	})
 }
 

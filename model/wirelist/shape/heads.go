@@ -65,17 +65,13 @@ func (h Headings) KnowsOne(r table.Row) bool {
 // IsPinGroup reports whether some headings are those of a pin table: a cavity and something about it.
 func (h Headings) IsPinGroup(r table.Row) bool {
 	cols, _, ok := h.header(r)
-	has := func(f name.Field) bool {
-		return slices.ContainsFunc(cols, func(c Column) bool { return c.Field == f })
-	}
-	return ok && has(name.FieldPin) && (has(name.FieldSignal) || has(name.FieldWire) || has(name.FieldTo) || has(name.FieldGauge))
+	b := Block{Cols: cols}
+	return ok && b.Has(name.FieldPin) && b.Has(name.FieldSignal, name.FieldWire, name.FieldTo, name.FieldGauge)
 }
 
 // SaysNets reports whether some headings are of cavities or ends, and of a name, a colour or a size besides.
 func (h Headings) SaysNets(r table.Row) bool {
-	cols, _, _ := h.meanings(r)
-	b := Block{Cols: cols}
-	return b.Has(name.FieldPin, name.FieldFrom, name.FieldTo) && b.Has(name.FieldSignal, name.FieldColour, name.FieldGauge)
+	return h.says(r, name.FieldPin, name.FieldFrom, name.FieldTo) && h.says(r, name.FieldSignal, name.FieldColour, name.FieldGauge)
 }
 
 // IsPinHead reports whether headings are those of the cavities of a connector.
@@ -92,8 +88,17 @@ func (h Headings) PinColumn(r table.Row) int {
 
 // HasSides reports whether some heading says from, to, or both.
 func (h Headings) HasSides(r table.Row) bool {
+	return h.SaysNear(r) || h.says(r, name.FieldTo, name.FieldToPin)
+}
+
+// SaysNear reports whether some heading says from, or both.
+func (h Headings) SaysNear(r table.Row) bool {
+	return h.says(r, name.FieldFrom, name.FieldFromPin, name.FieldRun)
+}
+
+func (h Headings) says(r table.Row, fields ...name.Field) bool {
 	cols, _, _ := h.meanings(r)
-	return (&Block{Cols: cols}).Has(name.FieldFrom, name.FieldTo, name.FieldFromPin, name.FieldToPin, name.FieldRun)
+	return (&Block{Cols: cols}).Has(fields...)
 }
 
 // IsGroup reports whether a row is a from and a to, and cells between them that nothing names.
@@ -124,6 +129,5 @@ func (h Headings) IsPinHeading(cell string) bool {
 // IsPinMirror reports whether the only headings of some that say an end are words for what a cavity is connected to: they could be
 // of both sides of one header.
 func (h Headings) IsPinMirror(r table.Row) bool {
-	cols, _, _ := h.meanings(r)
-	return !(&Block{Cols: cols}).Has(name.FieldFrom, name.FieldFromPin, name.FieldToPin)
+	return !h.says(r, name.FieldFrom, name.FieldFromPin, name.FieldToPin)
 }

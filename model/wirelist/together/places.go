@@ -84,7 +84,7 @@ func (t *Table) headsDevice(i int) bool {
 		return true
 	case name.FieldKeep, name.FieldNumber:
 		w := name.Words(name.WithoutBrackets(table.Fold(c.Head)))
-		things := words.HeadsThings(w) || len(w) == 1 && (w[0] == "part" || name.IsUnit(w[0]))
+		things := words.HeadsThings(w) || len(w) == 1 && name.IsUnit(w[0])
 		p := &t.Prof[i]
 		return things && (c.Field == name.FieldKeep || p.Most(p.Long) && !p.Most(p.Ids)) // "Item" numbers rows, too
 	}

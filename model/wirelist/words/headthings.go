@@ -9,7 +9,7 @@ import (
 )
 
 // headThings are what a heading calls the things that wires are taken to. Common words, from memory, no source.
-var headThings = setOf(`sensor sensors device devices load loads actuator actuators component components consumer consumers item
+var headThings = setOf(`sensor sensors device devices load loads actuator actuators component components consumer consumers item part
 	fuhler geber gerat sensoren gerate verbraucher aktor bauteil komponente capteur capteurs appareil actionneur composant consommateur
 	organe sensore sensori dispositivo attuatore utenza utilizzatore componente carico sensores aparato actuador consumidor carga atuador
 	componenten verbruiker voeler apparaat onderdeel givare enhet forbrukare komponent foler enhed forbruger
