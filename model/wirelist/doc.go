@@ -35,7 +35,8 @@
 // of two columns that are headed by the places of their ends, boardpads those of the pads of a board and of modules,
 // gaprows those of two columns of a text, midarrow tables
 // with a column of arrows between the two, parthead those whose columns are headed by the parts that the wires join, twoheads
-// joins headings that stand in two rows, severalto columns that count the places where a wire goes, codedwires parts the letters
+// joins headings that stand in two rows, severalto columns that count the places where a wire goes, stripsides makes
+// a wire for either side of a terminal whose sides differ, codedwires parts the letters
 // of a colour from a size, plaintitle makes lines plain that name a connector, described
 // parts the short names of nets from the texts about them, taghues finds the colours
 // at the end of the numbers of wires, pinhues those beside cavities, rising tells numbers that rise by one, dotends finds tables

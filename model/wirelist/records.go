@@ -39,6 +39,7 @@ import (
 	"contralay/model/wirelist/spokenpins"
 	"contralay/model/wirelist/squaremm"
 	"contralay/model/wirelist/stamped"
+	"contralay/model/wirelist/stripsides"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/twoheads"
 	"contralay/model/wirelist/wiresaid"
@@ -63,6 +64,7 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 		t.Rows = midarrow.Rows(h, t)
 		t.Rows = gaprows.Rows(h, t)
 		t.Rows = withParts(im, h, t)
+		t.Rows = stripsides.Rows(h, t)
 		t.Rows = twoheads.Rows(h, t)
 		t.Rows = severalto.Rows(h, t)
 		t.Rows = codedwires.Rows(h, t)

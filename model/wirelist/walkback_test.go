@@ -416,11 +416,12 @@ func inWords(list, cell string) string {
 		return strings.NewReplacer("DBU", "dark blue", "DKB", "dark blue", "HGR", "light grey", "LGN", "light green", "BLC",
 			"light blue").Replace(cell)
 	}
-	if !slices.ContainsFunc([]string{"qu01-", "qu02-", "qu09-", "w04-"}, in) || len(cell) > 3 {
+	if !slices.ContainsFunc([]string{"qu01-", "qu02-", "qu09-", "w04-", "obl01-", "obl02-", "obl03-", "obl05-"}, in) || len(cell) > 3 {
 		return cell
 	}
 	return strings.Trim(strings.NewReplacer("LG", "light green/", "L", "blue/", "N", "brown/", "R", "red/", "U", "blue/", "B", "black/",
-		"Y", "yellow/", "G", "green/", "W", "white/", "P", "purple/", "/", "").Replace(cell), "/")
+		"Y", "yellow/", "G", "green/", "W", "white/", "P", "purple/", "K", "pink/", "S", "grey/", "O", "orange/",
+		"/", "").Replace(cell), "/")
 }
 
 // above reports whether some cell says "as above", or has words that the report says were taken so.

@@ -33,7 +33,7 @@ func passed(l *look) []shape.Column {
 		if c.Given || p.Filled == 0 || i == from || i == to || !isFree(c) {
 			continue
 		}
-		device, ofWord := passageOf(c.Head), saysPassage(c.Head)
+		device, ofWord := passageOf(c.Head), words.SaysPassage(c.Head)
 		if ofWord && l.wholeEnds(i) {
 			cols[i].Field, cols[i].Of, cols[i].InCell = name.FieldVia, "", true
 			n++
@@ -67,7 +67,7 @@ func (l *look) isThird(i int, device string) bool {
 func passageOf(head string) string {
 	device := shape.DeviceOf(head)
 	bare := strings.TrimSpace(name.WithoutBrackets(device))
-	if w := strings.Fields(bare); len(w) == 2 && saysPassage(w[0]) && name.IsDesignator(w[1]) {
+	if w := strings.Fields(bare); len(w) == 2 && words.SaysPassage(w[0]) && name.IsDesignator(w[1]) {
 		return w[1]
 	}
 	if name.IsDesignator(bare) {
@@ -178,10 +178,4 @@ func (l *look) namesEnd(connector string) bool {
 		}
 	}
 	return false
-}
-
-// saysPassage reports whether a heading is of a connector that wires go through.
-func saysPassage(head string) bool {
-	w := name.Words(name.WithoutBrackets(table.Fold(head)))
-	return len(w) > 0 && len(w) < 5 && slices.ContainsFunc(w, words.IsPassage)
 }

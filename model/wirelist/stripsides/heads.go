@@ -1,0 +1,153 @@
+package stripsides
+
+import (
+	"slices"
+	"strings"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
+)
+
+// column is a column of a value of the wire on one side.
+type column struct {
+	at    int
+	field name.Field
+}
+
+// side is what stands on one side of the terminals.
+type side struct {
+	place, pin int // −1 where it has none
+	field      name.Field
+	values     []column
+}
+
+// sides are the columns of such a table.
+type sides struct {
+	heads    []string
+	terminal int
+	side     [2]side
+	kinds    []column // the values that a side has, each once
+	shared   []int    // the other columns that have a heading
+	of       string   // the strip or the box
+}
+
+// headsAt reads the headings that some rows begin with, in one row or in two, and says in how many.
+func headsAt(h shape.Headings, rows []table.Row) (s sides, n int, ok bool) {
+	if len(rows) > 2 && rows[1].Line == rows[0].Line+1 {
+		if heads, group := joined(rows[0].Cells, rows[1].Cells); heads != nil {
+			if s, ok = look(h, heads, group); ok {
+				return s, 2, true
+			}
+		}
+	}
+	s, ok = look(h, rows[0].Cells, nil)
+	return s, 1, ok
+}
+
+// joined is the headings of two rows, of which the first stands over several of the second, and says for each column which heading of the
+// first row it is below, −1 for none; nil where they are no such rows.
+func joined(above, below []string) (heads []string, group []int) {
+	over := -1
+	for i := range max(len(above), len(below)) {
+		up, low := cell(above, i), cell(below, i)
+		if up != "" && (over < 0 || up != cell(above, over)) {
+			over = i
+		}
+		switch {
+		case low == "":
+			heads, group, over = append(heads, up), append(group, -1), -1
+		case over < 0:
+			return nil, nil
+		default:
+			heads, group = append(heads, low), append(group, over)
+		}
+	}
+	return heads, group
+}
+
+// look finds the terminals and the two sides in some headings: each begins with where its wire goes, the cavity there stands behind it, and
+// both have a value of the same kind. group says what is below one heading; nil where nothing says so.
+func look(h shape.Headings, heads []string, group []int) (s sides, ok bool) {
+	s = sides{heads: heads, terminal: -1}
+	now := -1 // the side that goes on
+	var of []int
+	for i, c := range heads {
+		f := fieldOf(h, c)
+		switch {
+		case isPlace(f):
+			if now++; now > 1 {
+				return s, false
+			}
+			s.side[now] = side{place: i, pin: -1, field: f}
+			of = append(of, i)
+		case f == name.FieldPin && now >= 0 && i == s.side[now].place+1:
+			s.side[now].pin = i
+		case f == name.FieldPin && s.terminal < 0 && (group == nil || group[i] < 0):
+			s.terminal = i
+		case f == name.FieldPin:
+			return s, false
+		case isValue(f) && now >= 0 && !s.side[now].has(f) && (group == nil || group[i] >= 0 && group[i] == group[of[now]]):
+			s.side[now].values = append(s.side[now].values, column{i, f})
+		case c != "":
+			s.shared = append(s.shared, i)
+		}
+	}
+	if now != 1 || s.terminal < 0 || group != nil && (group[of[0]] < 0 || group[of[1]] < 0 || group[of[0]] == group[of[1]]) {
+		return s, false
+	}
+	both := false
+	for k := range s.side {
+		for _, v := range s.side[k].values {
+			both = both || k == 1 && s.side[0].has(v.field)
+			if !slices.ContainsFunc(s.kinds, func(o column) bool { return o.field == v.field }) {
+				s.kinds = append(s.kinds, v)
+			}
+		}
+	}
+	return s, both
+}
+
+// has reports whether a side has a value of a kind.
+func (s side) has(f name.Field) bool {
+	return slices.ContainsFunc(s.values, func(v column) bool { return v.field == f })
+}
+
+// fieldOf is what a heading heads; a word for a terminal heads cavities.
+func fieldOf(h shape.Headings, head string) name.Field {
+	f := h.Words[strings.Join(name.Words(table.Fold(head)), " ")].Field
+	if f == "" && (isTerminal(head) || name.IsPinWord(table.Fold(head))) {
+		return name.FieldPin
+	}
+	return f
+}
+
+// isPlace reports whether a column says where a wire goes.
+func isPlace(f name.Field) bool {
+	return f == name.FieldFrom || f == name.FieldTo || f == name.FieldConnector
+}
+
+// isValue reports whether a column says something of a wire that is its own.
+func isValue(f name.Field) bool {
+	return f == name.FieldColour || f == name.FieldGauge || f == name.FieldWire || f == name.FieldCable
+}
+
+// isTerminal reports whether a heading is a word for a terminal, which a plug does not have. From memory, no source.
+func isTerminal(head string) bool {
+	switch table.Fold(strings.Trim(head, " .:")) {
+	case "terminal", "term", "terminal no", "klemme", "klem", "klemnr", "klemme nr", "plint", "plint nr", "borne", "borne no", "borna",
+		"borne nr", "morsetto", "klemma", "klemmenr", "zacisk", "svorka", "liitin", "riviliitin", "kapocs", "terminal nr":
+		return true
+	}
+	return false
+}
+
+// isBox reports whether a title is of a box in which wires are joined. From memory, no source.
+func isBox(title string) bool {
+	f := table.Fold(title)
+	return slices.ContainsFunc([]string{"junction box", "terminal box", "connection box", "kopplingslada", "kopplingsdosa",
+		"klemmenkast", "klemmkasten", "abzweigdose", "anschlusskasten", "verteilerdose", "boite de jonction",
+		"boite de raccordement", "caja de conexiones",
+		"caja de bornes", "scatola di derivazione", "cassetta di derivazione", "koblingsboks", "samledase", "kytkentarasia", "puszka",
+		"caixa de ligacao"}, func(w string) bool { return strings.Contains(f, w) })
+}

@@ -1,0 +1,198 @@
+package stripsides
+
+import (
+	"slices"
+	"strings"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/value"
+	"contralay/model/wirelist/words"
+)
+
+const leastRows = 3 // terminals of such a table (no source)
+
+// Rows are the rows of a sheet, those of such tables with a row for each wire.
+func Rows(h shape.Headings, t *table.Table) []table.Row {
+	if h.HeadLine() > 0 || h.Numbered() {
+		return t.Rows // a person has said where its columns are
+	}
+	rows := t.Rows
+	for i := 1; i < len(rows); i++ {
+		if !shape.IsText(rows[i-1]) {
+			continue // most rows
+		}
+		s, n, ok := headsAt(h, rows[i:])
+		if !ok {
+			continue
+		}
+		end := i + n
+		for end < len(rows) && !shape.IsText(rows[end]) && !h.IsHead(rows[end]) {
+			end++
+		}
+		if s.of = titleOf(rows[:i], s); s.of == "" || !s.holds(rows[i+n:end]) {
+			continue
+		}
+		made := s.wires(rows[i], rows[i+n:end])
+		rows = slices.Concat(rows[:i], made, rows[end:])
+		i += len(made) - 1
+	}
+	return rows
+}
+
+// titleOf is the name of the strip or the box that the last text above a table names; "" where it names none.
+func titleOf(above []table.Row, s sides) string {
+	_, text := above[len(above)-1].Filled()
+	called := name.ConnectorName(text)
+	if !name.IsDesignator(called) {
+		called = solely(text, called)
+	}
+	switch {
+	case called == "" || !name.IsDesignator(called) && !words.NamesStrip(text) && !isBox(text):
+		return ""
+	case isTerminal(s.heads[s.terminal]), words.NamesStrip(text), isBox(text):
+		return called
+	}
+	return ""
+}
+
+// solely is the one designator among the words of a title; what it is called otherwise where there is none, or several.
+func solely(title, otherwise string) (called string) {
+	for w := range strings.FieldsSeq(title) {
+		if w = strings.Trim(w, ".,;:()"); name.IsDesignator(w) && value.HasDigit(w) {
+			if called != "" {
+				return otherwise
+			}
+			called = w
+		}
+	}
+	if called == "" {
+		return otherwise
+	}
+	return called
+}
+
+// holds reports whether the rows below such headings are those of terminals: each has one of its own, and things stand on both sides, none
+// of which is the strip itself.
+func (s *sides) holds(rows []table.Row) bool {
+	seen := map[string]bool{}
+	var n [2]int
+	for _, r := range rows {
+		t := cell(r.Cells, s.terminal)
+		if !name.IsCavity(t) || seen[t] {
+			return false
+		}
+		seen[t] = true
+		for k := range s.side {
+			place := cell(r.Cells, s.side[k].place)
+			if value.IsNothing(place) {
+				continue
+			}
+			if name.Key(place) == name.Key(s.of) {
+				return false
+			}
+			n[k]++
+		}
+	}
+	return len(rows) >= leastRows && 2*max(n[0], n[1]) > len(rows) && 3*min(n[0], n[1]) >= len(rows)
+}
+
+// wires are the headings of the wires, and a row for each; a terminal with none has one as well.
+func (s *sides) wires(head table.Row, rows []table.Row) []table.Row {
+	head.Cells = s.newHeads()
+	out := []table.Row{head}
+	var last [2]string // the place of each side that stands in a row above
+	for _, r := range rows {
+		made := 0
+		for k := range s.side {
+			side := &s.side[k]
+			place, pin := cell(r.Cells, side.place), cell(r.Cells, side.pin)
+			if value.IsDitto(place) || place == "" && pin != "" && !value.IsNothing(pin) {
+				place = last[k]
+			}
+			if value.IsNothing(place) {
+				place, pin = "", ""
+			} else {
+				last[k] = place
+			}
+			if place == "" && !s.says(k, r.Cells) {
+				continue
+			}
+			one := r
+			one.Cells = s.row(k, r.Cells, place, pin)
+			out = append(out, one)
+			made++
+		}
+		if made == 0 {
+			r.Cells = s.row(1, r.Cells, "", "")
+			out = append(out, r)
+		}
+	}
+	return out
+}
+
+// says reports whether a row has a value of the wire of one side.
+func (s *sides) says(k int, cells []string) bool {
+	return slices.ContainsFunc(s.side[k].values, func(v column) bool { return !value.IsNothing(cell(cells, v.at)) })
+}
+
+// newHeads are the headings of the wires: those of the list where it has them, so that its language stays.
+func (s *sides) newHeads() []string {
+	from, to := "From", "To"
+	if s.side[0].field == name.FieldFrom && s.side[1].field == name.FieldTo {
+		from, to = s.heads[s.side[0].place], s.heads[s.side[1].place]
+	}
+	out := []string{from, to}
+	if s.parted() {
+		out = []string{from, s.heads[s.side[0].pin], to, s.heads[s.side[1].pin]}
+	}
+	for _, v := range s.kinds {
+		out = append(out, s.heads[v.at])
+	}
+	for _, i := range s.shared {
+		out = append(out, s.heads[i])
+	}
+	return out
+}
+
+// row is the row of the wire on one side of a terminal.
+func (s *sides) row(k int, cells []string, place, pin string) []string {
+	own := [2]string{s.of, cell(cells, s.terminal)}
+	ends := [2][2]string{{place, pin}, own}
+	if k == 1 {
+		ends = [2][2]string{own, {place, pin}}
+	}
+	var out []string
+	for _, e := range ends {
+		if s.parted() {
+			out = append(out, e[0], e[1])
+		} else if e[1] != "" {
+			out = append(out, e[0]+":"+e[1])
+		} else {
+			out = append(out, e[0])
+		}
+	}
+	for _, v := range s.kinds {
+		at := slices.IndexFunc(s.side[k].values, func(o column) bool { return o.field == v.field })
+		if at < 0 {
+			out = append(out, "")
+			continue
+		}
+		out = append(out, cell(cells, s.side[k].values[at].at))
+	}
+	for _, i := range s.shared {
+		out = append(out, cell(cells, i))
+	}
+	return out
+}
+
+// parted reports whether both sides have the cavities of their devices in a column of their own.
+func (s *sides) parted() bool { return s.side[0].pin >= 0 && s.side[1].pin >= 0 }
+
+func cell(cells []string, i int) string {
+	if i < 0 || i >= len(cells) {
+		return ""
+	}
+	return strings.TrimSpace(cells[i])
+}
