@@ -47,6 +47,12 @@ func readState(im *draft.Importer, b *shape.Block, cells []string, it *draft.Ite
 			got = name.StateOfSignal(cell)
 		case name.FieldNote:
 			got = name.StateOfNote(cell)
+			if got == name.Blank && isContact(cell) && it.Signal != "" && it.OwnID != "" && !value.IsNothing(b.Cell(cells, name.FieldTo)) {
+				im.Say(report.Warn, "NC beside a wire that has its number, its name and both ends", it.Place, cell,
+					"taken for a contact that is closed at rest, kept in the note; look whether the wire is connected")
+				it.Notes = append(it.Notes, cell)
+				got = name.Used
+			}
 		default:
 			got = name.StateOf(cell)
 		}
@@ -120,6 +126,12 @@ func readState(im *draft.Importer, b *shape.Block, cells []string, it *draft.Ite
 		(s == name.Spare || !name.OnlyState(note)) {
 		it.Notes = append(it.Notes, note)
 	}
+}
+
+// isContact reports whether a remark may be of a contact that is closed at rest as well as of a place that is not connected.
+func isContact(note string) bool {
+	f := strings.Trim(table.Fold(note), " ()")
+	return f == "nc" || f == "n.c." || f == "n/c" || f == "n.c"
 }
 
 // keepBehindState keeps what an end says behind the word for a free place: "spare, panel breaker 8".
