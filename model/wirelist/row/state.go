@@ -96,12 +96,13 @@ func readState(im *draft.Importer, b *shape.Block, cells []string, it *draft.Ite
 	if s == name.Reserved && !wired && freeword.IsSpareFor(table.Fold(it.Signal)) && !value.IsNothing(b.Cell(cells, name.FieldTo)) {
 		s = name.Used // a spare that is laid to its far end
 	}
-	if _, col := b.CellAt(cells, name.FieldSignal); s == name.Blank && wired &&
+	if _, col := b.CellAt(cells, name.FieldSignal); s == name.Blank && (wired || joinsTwo(b, cells)) &&
 		(name.IsWeakState(it.Signal) || it.Signal == "-" && b.IsPole(col)) {
 		s = name.Used // "-" beside "+" is the minus pole
 	}
-	if s == name.Spare && it.OwnID != "" && !b.InCavity(cells) {
-		wired = true // a core of its own number that is in no cavity is laid in and free
+	if _, col := b.CellAt(cells, name.FieldWire); s == name.Spare && it.OwnID != "" && (!b.InCavity(cells) ||
+		column.HeadsCores(b.Cols[col].Head)) {
+		wired = true // a core of its own number is laid in and free
 	}
 	switch {
 	case s == name.Used && nothing && b.Has(name.FieldPin, name.FieldVia) && !it.Amps.Set:
