@@ -4,13 +4,15 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/words"
 )
 
-// column is a column of a value of the wire on one side.
-type column struct {
+// valueColumn is a column of a value of the wire on one side.
+type valueColumn struct {
 	at    int
 	field name.Field
 }
@@ -19,7 +21,7 @@ type column struct {
 type side struct {
 	place, pin int // −1 where it has none
 	field      name.Field
-	values     []column
+	values     []valueColumn
 }
 
 // sides are the columns of such a table.
@@ -27,18 +29,17 @@ type sides struct {
 	heads    []string
 	terminal int
 	side     [2]side
-	kinds    []column // the values that a side has, each once
-	shared   []int    // the other columns that have a heading
-	of       string   // the strip or the box
+	kinds    []valueColumn // the values that a side has, each once
+	shared   []int         // the other columns that have a heading
+	of       string        // the strip or the box
 }
 
 // headsAt reads the headings that some rows begin with, in one row or in two, and says in how many.
 func headsAt(h shape.Headings, rows []table.Row) (s sides, n int, ok bool) {
 	if len(rows) > 2 && rows[1].Line == rows[0].Line+1 {
-		if heads, group := joined(rows[0].Cells, rows[1].Cells); heads != nil {
-			if s, ok = look(h, heads, group); ok {
-				return s, 2, true
-			}
+		heads, group := joined(rows[0].Cells, rows[1].Cells)
+		if s, ok = look(h, heads, group); ok {
+			return s, 2, true
 		}
 	}
 	s, ok = look(h, rows[0].Cells, nil)
@@ -46,7 +47,7 @@ func headsAt(h shape.Headings, rows []table.Row) (s sides, n int, ok bool) {
 }
 
 // joined is the headings of two rows, of which the first stands over several of the second, and says for each column which heading of the
-// first row it is below, −1 for none; nil where they are no such rows.
+// first row it is below, −1 for none.
 func joined(above, below []string) (heads []string, group []int) {
 	over := -1
 	for i := range max(len(above), len(below)) {
@@ -58,7 +59,7 @@ func joined(above, below []string) (heads []string, group []int) {
 		case low == "":
 			heads, group, over = append(heads, up), append(group, -1), -1
 		case over < 0:
-			return nil, nil
+			heads, group = append(heads, low), append(group, -1)
 		default:
 			heads, group = append(heads, low), append(group, over)
 		}
@@ -67,28 +68,44 @@ func joined(above, below []string) (heads []string, group []int) {
 }
 
 // look finds the terminals and the two sides in some headings: each begins with where its wire goes, the cavity there stands behind it, and
-// both have a value of the same kind. group says what is below one heading; nil where nothing says so.
+// both have a value of the same kind, or one is called the outer side and has the cable there. Where no heading says where wires go, each
+// begins with its cable. group says what is below one heading; nil where nothing says so.
 func look(h shape.Headings, heads []string, group []int) (s sides, ok bool) {
-	s = sides{heads: heads, terminal: -1}
+	s = sides{heads: make([]string, len(heads)), terminal: -1}
+	fields := make([]name.Field, len(heads))
+	wall := make([]int, len(heads))
+	places := false
+	for i, c := range heads {
+		s.heads[i], wall[i] = withoutSide(h, c), words.SideOfWall(c)
+		if fields[i] = fieldOf(h, s.heads[i]); fields[i] == "" && wall[i] >= 0 {
+			fields[i] = name.FieldConnector
+		}
+		places = places || isPlace(fields[i])
+	}
 	now := -1 // the side that goes on
 	var of []int
+	next := 0 // the column behind the last of the side
 	for i, c := range heads {
-		f := fieldOf(h, c)
+		f := fields[i]
+		grouped := group == nil || now >= 0 && group[i] >= 0 && group[i] == group[of[now]]
 		switch {
-		case isPlace(f):
+		case isPlace(f) || !places && f == name.FieldCable:
 			if now++; now > 1 {
 				return s, false
 			}
 			s.side[now] = side{place: i, pin: -1, field: f}
-			of = append(of, i)
+			if !places {
+				s.side[now] = side{place: -1, pin: -1, values: []valueColumn{{i, f}}}
+			}
+			of, next = append(of, i), i+1
 		case f == name.FieldPin && now >= 0 && i == s.side[now].place+1:
-			s.side[now].pin = i
+			s.side[now].pin, next = i, i+1
 		case f == name.FieldPin && s.terminal < 0 && (group == nil || group[i] < 0):
 			s.terminal = i
 		case f == name.FieldPin:
 			return s, false
-		case isValue(f) && now >= 0 && !s.side[now].has(f) && (group == nil || group[i] >= 0 && group[i] == group[of[now]]):
-			s.side[now].values = append(s.side[now].values, column{i, f})
+		case isValue(f) && now >= 0 && i == next && !s.side[now].has(f) && grouped:
+			s.side[now].values, next = append(s.side[now].values, valueColumn{i, f}), i+1
 		case c != "":
 			s.shared = append(s.shared, i)
 		}
@@ -96,21 +113,57 @@ func look(h shape.Headings, heads []string, group []int) (s sides, ok bool) {
 	if now != 1 || s.terminal < 0 || group != nil && (group[of[0]] < 0 || group[of[1]] < 0 || group[of[0]] == group[of[1]]) {
 		return s, false
 	}
+	for k := range s.side {
+		s.shareNumbers(k)
+	}
 	both := false
 	for k := range s.side {
 		for _, v := range s.side[k].values {
 			both = both || k == 1 && s.side[0].has(v.field)
-			if !slices.ContainsFunc(s.kinds, func(o column) bool { return o.field == v.field }) {
+			if !slices.ContainsFunc(s.kinds, func(o valueColumn) bool { return o.field == v.field }) {
 				s.kinds = append(s.kinds, v)
 			}
 		}
 	}
-	return s, both
+	outer := slices.IndexFunc(of, func(i int) bool { return wall[i] == 1 })
+	return s, both || places && outer >= 0 && wall[of[1-outer]] == 0 && s.side[outer].has(name.FieldCable) &&
+		len(s.side[1-outer].values) == 0
+}
+
+// shareNumbers gives both sides the numbers of the wires that stand behind one side alone; those of cores are of that side.
+func (s *sides) shareNumbers(k int) {
+	s.side[k].values = slices.DeleteFunc(s.side[k].values, func(v valueColumn) bool {
+		if v.field != name.FieldWire || s.side[1-k].has(v.field) || column.HeadsCores(s.heads[v.at]) {
+			return false
+		}
+		s.shared = append(s.shared, v.at)
+		return true
+	})
+}
+
+// withoutSide is a heading without the word for one side that it begins with, "Colour" of "In colour", where more than that is known.
+func withoutSide(h shape.Headings, head string) string {
+	first, rest, ok := strings.Cut(head, " ")
+	if !ok || !isSideWord(first) || fieldOf(h, head) != "" || fieldOf(h, rest) == "" {
+		return head
+	}
+	return rest
+}
+
+// isSideWord reports whether a word is for one side of a terminal. From memory, no source.
+func isSideWord(w string) bool {
+	switch table.Fold(strings.Trim(w, ".:")) {
+	case "in", "out", "incoming", "outgoing", "left", "right", "links", "rechts", "ein", "aus", "ankommend", "abgehend", "zu", "ab",
+		"inkommande", "utgaende", "gauche", "droite", "entree", "sortie", "arrivee", "depart", "entrada", "salida", "ingresso", "uscita",
+		"inkomend", "uitgaand", "ind", "ud", "inn", "ut":
+		return true
+	}
+	return false
 }
 
 // has reports whether a side has a value of a kind.
 func (s side) has(f name.Field) bool {
-	return slices.ContainsFunc(s.values, func(v column) bool { return v.field == f })
+	return slices.ContainsFunc(s.values, func(v valueColumn) bool { return v.field == f })
 }
 
 // fieldOf is what a heading heads; a word for a terminal heads cavities.
@@ -118,6 +171,9 @@ func fieldOf(h shape.Headings, head string) name.Field {
 	f := h.Words[strings.Join(name.Words(table.Fold(head)), " ")].Field
 	if f == "" && (isTerminal(head) || name.IsPinWord(table.Fold(head))) {
 		return name.FieldPin
+	}
+	if f == "" && column.HeadsCores(head) {
+		return name.FieldColour // "Core colour"
 	}
 	return f
 }

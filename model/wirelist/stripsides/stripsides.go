@@ -73,19 +73,25 @@ func solely(title, otherwise string) (called string) {
 	return called
 }
 
-// holds reports whether the rows below such headings are those of terminals: each has one of its own, and things stand on both sides, none
-// of which is the strip itself.
+// holds reports whether the rows below such headings are those of terminals: nearly each has one of its own, and things stand on both
+// sides, none of which is the strip itself.
 func (s *sides) holds(rows []table.Row) bool {
 	seen := map[string]bool{}
 	var n [2]int
 	for _, r := range rows {
 		t := cell(r.Cells, s.terminal)
-		if !name.IsCavity(t) || seen[t] {
+		if !name.IsCavity(t) {
 			return false
 		}
 		seen[t] = true
 		for k := range s.side {
 			place := cell(r.Cells, s.side[k].place)
+			if s.side[k].place < 0 {
+				place = cell(r.Cells, s.side[k].values[0].at)
+			}
+			if pin := cell(r.Cells, s.side[k].pin); place == "" && !value.IsNothing(pin) {
+				return false // the device stands in a row above: which of both is below it then, nobody would see
+			}
 			if value.IsNothing(place) {
 				continue
 			}
@@ -95,26 +101,23 @@ func (s *sides) holds(rows []table.Row) bool {
 			n[k]++
 		}
 	}
-	return len(rows) >= leastRows && 2*max(n[0], n[1]) > len(rows) && 3*min(n[0], n[1]) >= len(rows)
+	return len(rows) >= leastRows && 3*len(seen) >= 2*len(rows) && 2*max(n[0], n[1]) > len(rows) && 3*min(n[0], n[1]) >= len(rows)
 }
 
 // wires are the headings of the wires, and a row for each; a terminal with none has one as well.
 func (s *sides) wires(head table.Row, rows []table.Row) []table.Row {
 	head.Cells = s.newHeads()
 	out := []table.Row{head}
-	var last [2]string // the place of each side that stands in a row above
+	var above []string
 	for _, r := range rows {
 		made := 0
+		r.Cells = s.withoutDittos(r.Cells, above)
+		above = r.Cells
 		for k := range s.side {
 			side := &s.side[k]
 			place, pin := cell(r.Cells, side.place), cell(r.Cells, side.pin)
-			if value.IsDitto(place) || place == "" && pin != "" && !value.IsNothing(pin) {
-				place = last[k]
-			}
 			if value.IsNothing(place) {
 				place, pin = "", ""
-			} else {
-				last[k] = place
 			}
 			if place == "" && !s.says(k, r.Cells) {
 				continue
@@ -132,15 +135,33 @@ func (s *sides) wires(head table.Row, rows []table.Row) []table.Row {
 	return out
 }
 
+// withoutDittos are the cells of a row, the marks of repetition on both sides replaced by the cells of the row above: the wire of the other
+// side will stand between the two.
+func (s *sides) withoutDittos(cells, above []string) []string {
+	out := slices.Clone(cells)
+	for _, side := range s.side {
+		of := []int{side.place, side.pin}
+		for _, v := range side.values {
+			of = append(of, v.at)
+		}
+		for _, i := range of {
+			if c := cell(out, i); c != "" && value.IsDitto(c) {
+				out[i] = cell(above, i)
+			}
+		}
+	}
+	return out
+}
+
 // says reports whether a row has a value of the wire of one side.
 func (s *sides) says(k int, cells []string) bool {
-	return slices.ContainsFunc(s.side[k].values, func(v column) bool { return !value.IsNothing(cell(cells, v.at)) })
+	return slices.ContainsFunc(s.side[k].values, func(v valueColumn) bool { return !value.IsNothing(cell(cells, v.at)) })
 }
 
 // newHeads are the headings of the wires: those of the list where it has them, so that its language stays.
 func (s *sides) newHeads() []string {
 	from, to := "From", "To"
-	if s.side[0].field == name.FieldFrom && s.side[1].field == name.FieldTo {
+	if s.side[0].place >= 0 && s.side[0].field == name.FieldFrom && s.side[1].field == name.FieldTo {
 		from, to = s.heads[s.side[0].place], s.heads[s.side[1].place]
 	}
 	out := []string{from, to}
@@ -151,6 +172,10 @@ func (s *sides) newHeads() []string {
 		out = append(out, s.heads[v.at])
 	}
 	for _, i := range s.shared {
+		if strings.EqualFold(s.heads[i], "wire") {
+			out = append(out, "Wire no.") // each stands twice now, as sizes do
+			continue
+		}
 		out = append(out, s.heads[i])
 	}
 	return out
@@ -174,7 +199,7 @@ func (s *sides) row(k int, cells []string, place, pin string) []string {
 		}
 	}
 	for _, v := range s.kinds {
-		at := slices.IndexFunc(s.side[k].values, func(o column) bool { return o.field == v.field })
+		at := slices.IndexFunc(s.side[k].values, func(o valueColumn) bool { return o.field == v.field })
 		if at < 0 {
 			out = append(out, "")
 			continue
