@@ -108,7 +108,7 @@ var lists = []string{"commas", "abreast", "signs", "twoscripts", "columned", "co
 	"strokes", "codepage", "icons", "quotation", "quotedcells", "table", "strands", "squareword", "value", "huekey", "report", "prose",
 	"cable", "freeword", "doingword", "stripname", "titleline", "name", "huecodes", "nameaside", "placehead", "freesaid", "signoff",
 	"words", "printed", "endtext", "sentence", "sidehead", "rising", "shape", "endvalues", "squaremm", "tail", "cableonce",
-	"corecells", "pinhues", "countrow", "iolist", "labelids", "column",
+	"corecells", "pinhues", "countrow", "iolist", "labelids", "lineletters", "column",
 	"cablelines", "worksteps", "fuseways", "doubt", "cableheads", "pads", "arrow",
 	"point", "runline", "titlepin",
 	"padlines", "alike", "lettered", "jotted", "penned", "stamped", "leaders", "pinlines", "noted", "record", "endrows", "goeson", "manual",

@@ -59,7 +59,7 @@
 // to buy, plugindex the index of the connectors, worksteps the steps of work between the wires, endrows the wires with a row for each end,
 // ratings the fuses of wires that another table has; countrow finds the row that counts the cells of
 // its columns, iolist reads the inputs and outputs of cards, labelids takes labels for
-// the numbers of wires,
+// the numbers of wires, lineletters writes out the letters of colours that lines end in,
 // titlepin makes headings plain that name the plug of their title; madeover hands rows to those that write them anew.
 //
 // What is not understood is never guessed away. It stays as text in the note of its

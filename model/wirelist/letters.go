@@ -37,6 +37,11 @@ func takeLetters(im *draft.Importer, b *shape.Block, all []string, place table.P
 	b.Key = huekey.LetterKey()
 	im.Colours = b.Key
 	place.Row = b.Head
-	im.Doubt("one letter for each colour, and no key to them", place, shape.At(b.Cols, i),
-		"taken as N brown, U blue, P purple, S grey, K pink; say what they mean if they are others", row.DataRows(b))
+	im.Doubt(noKey, place, shape.At(b.Cols, i), asOldLetters, row.DataRows(b))
 }
+
+// What the report says of such letters.
+const (
+	noKey        = "one letter for each colour, and no key to them"
+	asOldLetters = "taken as N brown, U blue, P purple, S grey, K pink; say what they mean if they are others"
+)

@@ -31,6 +31,8 @@ func Headed(h shape.Headings, head table.Row, rows []table.Row) (table.Row, []ta
 		switch kind := kindOf(c); {
 		case kind == "tag" && ids && device < 0:
 			device = i // the wires have numbers of their own
+		case kind == "" && terminal < 0 && h.Words[strings.Join(name.Words(table.Fold(c)), " ")].Field == name.FieldTo:
+			terminal = i // "Goes to"
 		case kind == "", kind == "tag" && !ids:
 		case kind == "terminal" && channel < 0 && card >= 0 && i == card+1 && !areWhole(rows, i):
 			channel = i // those of the card itself

@@ -27,6 +27,9 @@ func IsDeleted(cell string) bool {
 	if goneWords[word] && endsThere(rest) {
 		return true
 	}
+	if removedWords[f] {
+		return true
+	}
 	return f == "removed" || f == "remove" || strings.HasPrefix(f, "removed rev") || strings.HasPrefix(f, "removed in rev") || f == "del"
 }
 
@@ -39,6 +42,12 @@ var goneWords = map[string]bool{
 	"udgaet": true, "bortfaller": true, "bortfalder": true, "strykes": true, "poistuu": true, "poistettu": true, "skreslono": true,
 	"skreslony": true, "wykreslono": true, "anulowano": true, "odpada": true, "zruseno": true, "zrusen": true, "vypusteno": true,
 	"torolve": true, "elmarad": true, "ukinuto": true, "opusceno": true, "iptal": true,
+}
+
+// removedWords say so alone, as "removed" does: with more behind them they may be said of a sleeve. From memory, no source.
+var removedWords = map[string]bool{
+	"ausgebaut": true, "retire": true, "enleve": true, "depose": true, "rimosso": true, "retirado": true, "quitado": true,
+	"verwijderd": true, "borttagen": true, "slettet": true, "fjernet": true, "usuniety": true, "usunieto": true, "odstraneno": true,
 }
 
 // endsThere reports whether a text ends behind such a word, at a sign or with the revision that it is said for: "UTGÅR, ersatt av 21",
