@@ -116,8 +116,8 @@ var lists = []string{"commas", "abreast", "signs", "twoscripts", "columned", "co
 	"stripsides", "splicecells", "outputs", "thingheads",
 	"titleplugs", "plaintitle", "pieces", "toldcells", "partmark", "manywires", "spokenpins",
 	"keyed", "wiresaid", "leadvalues", "grid", "twoside", "titled",
-	"parted", "plugwires", "huelines", "madeover", "block", "bothends", "described", "thingpins", "settle", "toget", "plugindex",
-	"reading", "draft", "ratings", "saidonce", "likeabove",
+	"parted", "plugwires", "huelines", "madeover", "block", "bothends", "described", "thingpins", "together", "settle", "toget",
+	"plugindex", "reading", "draft", "ratings", "saidonce", "likeabove",
 	"total", "taghues", "farside", "runon", "grouphead", "cablecells", "row", "endpins", "toldpairs", "join", "audit"}
 
 // benchtest opens the whole bench for the tests of its parts; heattest is another method that the

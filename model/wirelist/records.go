@@ -192,7 +192,9 @@ func withPlaces(im *draft.Importer, h shape.Headings, t *table.Table) []table.Ro
 func withParts(im *draft.Importer, h shape.Headings, t *table.Table) []table.Row {
 	rows, all := parthead.Rows(h, t)
 	for _, f := range all {
-		doubtHeads(im, t, f.Line, f.Parts, f.Rows)
+		if !f.Sure {
+			doubtHeads(im, t, f.Line, f.Parts, f.Rows)
+		}
 	}
 	return rows
 }

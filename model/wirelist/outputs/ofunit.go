@@ -42,7 +42,7 @@ func OfUnit(cols []shape.Column, prof []column.Profile, rows []table.Row, isPin 
 	}
 	p, q := &prof[out], &prof[pin]
 	if cols[out].Of != "" || !q.All(q.Cavities) || !q.Unique() || q.Filled < p.Filled || p.Filled < 2 || !p.Unique() ||
-		!areOutputs(rows, out) {
+		!Are(rows, out) {
 		return
 	}
 	cols[out].Field, cols[out].Alias = name.FieldKeep, true
@@ -50,8 +50,8 @@ func OfUnit(cols []shape.Column, prof []column.Profile, rows []table.Row, isPin 
 	cols[pin].Know()
 }
 
-// areOutputs reports whether every cell of a column is a word or a letter for an output and its number: "OUT1", "Ch 3", "Q2".
-func areOutputs(rows []table.Row, i int) bool {
+// Are reports whether every cell of a column is a word or a letter for an output and its number: "OUT1", "Ch 3", "Q2".
+func Are(rows []table.Row, i int) bool {
 	for _, r := range rows {
 		if i >= len(r.Cells) || r.Cells[i] == "" || shape.IsText(r) {
 			continue

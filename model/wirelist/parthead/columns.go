@@ -268,7 +268,29 @@ func (x *columns) part(k int) string {
 	if first := table.Fold(strings.TrimRight(w[0], "#.:")); len(w) == 1 && (pinword.Is(first) || words.IsNumberWord(first) || first == "") {
 		return ""
 	}
-	return strings.Join(w, " ")
+	return strings.Join(withoutPinWord(w), " ")
+}
+
+// withoutPinWord takes a word for cavities and what joins it off the front of a heading: "Broche du calculateur", "Pin ECU".
+func withoutPinWord(w []string) []string {
+	of := w
+	if pinword.Is(table.Fold(of[0])) {
+		of = of[1:]
+	}
+	for len(of) > 0 && len(of) < len(w) && words.JoinsNouns(table.Fold(of[0])) {
+		of = of[1:]
+	}
+	if len(of) == 0 || strings.Trim(of[0], "0123456789") == "" || table.Fold(of[0]) == "header" {
+		return w // "Pin header", "Pin 1"
+	}
+	return of
+}
+
+// saysPins reports whether a heading has a word for cavities in front of a device or behind it.
+func (x *columns) saysPins(k int) bool {
+	is := func(w string) bool { return pinword.Is(w) && !words.IsNumberWord(w) }
+	w := strings.Fields(x.head[k])
+	return len(w) > 1 && (is(table.Fold(w[0])) || is(table.Fold(strings.TrimRight(w[len(w)-1], "#.:"))))
 }
 
 // isOfValues reports whether a folded heading says that values stand below it, or numbers of something else than pins.

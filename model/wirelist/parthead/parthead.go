@@ -21,6 +21,7 @@ const (
 type Found struct {
 	Line  int
 	Parts string
+	Sure  bool // words for cavities in both headings say so
 	Rows  []table.Row
 }
 
@@ -41,7 +42,7 @@ func Rows(h shape.Headings, t *table.Table) (rows []table.Row, all []Found) {
 		if end-i <= leastRows {
 			continue
 		}
-		made, parts := tableOf(h, rows[i:end])
+		made, parts, sure := tableOf(h, rows[i:end])
 		if made == nil {
 			made, parts = dottedTable(h, rows[i:end])
 		}
@@ -52,7 +53,7 @@ func Rows(h shape.Headings, t *table.Table) (rows []table.Row, all []Found) {
 			}
 			continue
 		}
-		of := Found{Line: rows[i].Line, Parts: parts, Rows: made[1:]}
+		of := Found{Line: rows[i].Line, Parts: parts, Sure: sure, Rows: made[1:]}
 		rows = slices.Concat(rows[:i], made, rows[end:])
 		all = append(all, of)
 		i += len(made) - 1
@@ -94,16 +95,17 @@ func AreWords(r table.Row) bool {
 func isLetter(r rune) bool { return r > 127 || r|0x20 >= 'a' && r|0x20 <= 'z' }
 
 // tableOf is the headings and the rows of a table in columns for both ends, and the parts that it joins; nil where they can't be told.
-func tableOf(h shape.Headings, rows []table.Row) (made []table.Row, parts string) {
+// sure is true where both of their headings have a word for cavities.
+func tableOf(h shape.Headings, rows []table.Row) (made []table.Row, parts string, sure bool) {
 	head, n := joined(h, rows)
 	if n == 0 || len(rows)-n < leastRows || rows[0].Ruled { // a rule below says that the first row is the headings
-		return nil, ""
+		return nil, "", false
 	}
 	x := &columns{head: head, rows: rows[n:]}
 	x.look(h)
 	near, far := x.ends(h.IsHead(rows[0]), n)
 	if near < 0 {
-		return nil, ""
+		return nil, "", false
 	}
 	top := []string{"From", "From pin", "To", "To pin", "Signal", "Colour", "Note"}
 	var more []int
@@ -128,7 +130,7 @@ func tableOf(h shape.Headings, rows []table.Row) (made []table.Row, parts string
 		}
 		made = append(made, x.row(r, near, far, of, to, more))
 	}
-	return made, of + ", " + to
+	return made, of + ", " + to, x.saysPins(near) && x.saysPins(far)
 }
 
 // row is a row in the columns for both ends. A pin that nothing is opposite is an empty one, where no colour says that it has a wire.

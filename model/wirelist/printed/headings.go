@@ -38,8 +38,8 @@ func (p *plain) headings() {
 			if b == c || n[table.Fold(b)] < 2 || p.kept(c) || !p.signed(r, b) {
 				continue
 			}
-			if _, known := p.known[table.Fold(b)]; !known {
-				continue
+			if m, known := p.known[table.Fold(b)]; !known || m.Weak {
+				continue // "A1" beside "A" are cavities
 			}
 			p.set(i, k, b)
 			what = append(what, c)

@@ -48,6 +48,9 @@ func Of(h shape.Headings, b block.Block) []Reading {
 			}
 		}
 	}
+	if !things {
+		all = l.orTogether(all)
+	}
 	all = append(all, l.others()...)
 	slices.SortStableFunc(all, func(a, b Reading) int { return cmp.Compare(b.Score, a.Score) })
 	return all

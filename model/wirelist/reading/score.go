@@ -8,6 +8,7 @@ import (
 	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/doubt"
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/outputs"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/words"
@@ -17,7 +18,7 @@ import (
 // no wire could hang on the rows.
 func (l *look) finish(called string, cols []shape.Column) (Reading, bool) {
 	l.Heads.Sides(cols)
-	l.apartEnds(cols)
+	bothends.ApartEnds(cols, l.Prof, l.Src.Rows)
 	l.endsBelow(cols)
 	bothends.Finish(cols, l.Prof, l.Src.Rows, slices.Concat(l.Src.Titles, l.Src.Head[:max(len(l.Src.Head)-1, 0)]))
 	b := l.Block(cols)
@@ -149,7 +150,7 @@ func (l *look) pinsHang(b *shape.Block) (why []string, ok bool) {
 	if c.Given || c.Guessed {
 		return []string{"cavities in " + shape.At(b.Cols, pin)}, true
 	}
-	if weak := l.isWeakPin(b, pin); weak && l.values(b) == 0 && !l.saysPins() ||
+	if weak := l.isWeakPin(b, pin); weak && l.values(b) == 0 && !l.saysPins() && !outputs.Are(l.Src.Rows, pin) ||
 		weak && !p.Most(p.Cavities+p.Ends) && !(p.Unique() && p.Most(l.ShortNames(pin))) {
 		return nil, false
 	}
@@ -221,7 +222,7 @@ func (l *look) saysPins() bool {
 	for _, t := range titles {
 		_, text := t.Filled()
 		for _, w := range name.Words(table.Fold(text)) {
-			if name.IsPinTitle(w) {
+			if name.IsPinTitle(w) || words.IsOutput(strings.TrimSuffix(w, "s")) && words.HeadsUnit(name.Words(table.Fold(text))) {
 				return true
 			}
 		}

@@ -36,6 +36,9 @@ func (h Headings) mean(cell string, c *Column) (name.Meaning, bool) {
 		unitOf(all, c)
 		return m, true
 	}
+	if short := words.ShortHead(f); short != "" {
+		return name.Meaning{Field: short}, true
+	}
 	bare := all
 	if without := name.WithoutBrackets(f); without != f {
 		bare = name.Words(without)

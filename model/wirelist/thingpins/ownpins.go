@@ -43,6 +43,6 @@ func OwnPins(cols []shape.Column, prof []column.Profile, isPin func(word string)
 
 // isOwn reports whether a heading is that of the column before it and a word for cavities.
 func isOwn(before, head string, isPin func(word string) bool) bool {
-	of, ok := pinOf(head, isPin)
+	of, ok := PinOf(head, isPin)
 	return ok && of != "" && strings.EqualFold(table.Fold(of), table.Fold(strings.TrimSpace(before)))
 }

@@ -29,7 +29,7 @@ func Settle(cols []shape.Column, prof []column.Profile, isPin func(word string) 
 				plugs = append(plugs, i)
 			}
 		}
-		if _, ok := pinOf(c.Head, isPin); ok && prof[i].Filled > 0 {
+		if _, ok := PinOf(c.Head, isPin); ok && prof[i].Filled > 0 {
 			pins = append(pins, i)
 		}
 	}
@@ -62,14 +62,14 @@ func (l look) isPair(near int) bool {
 	if near == 0 || l.cols[near].Given || l.cols[near-1].Given || !l.headsThings(near-1) {
 		return false
 	}
-	of, _ := pinOf(l.cols[near].Head, l.isPin)
+	of, _ := PinOf(l.cols[near].Head, l.isPin)
 	p := &l.prof[near-1]
 	return (of == "" || words.SameNoun(of, name.Words(table.Fold(l.cols[near-1].Head)))) && p.Filled > 0 && !p.Most(p.Numbers)
 }
 
 // unitOf is the control unit that a column of cavities is of by its heading; "" where it is of none, or of the things of the others.
 func (l look) unitOf(far, near int) string {
-	unit, _ := pinOf(l.cols[far].Head, l.isPin)
+	unit, _ := PinOf(l.cols[far].Head, l.isPin)
 	p := &l.prof[far]
 	if l.cols[far].Given || unit == "" || !words.HeadsUnit(name.Words(table.Fold(unit))) || !p.Most(p.Cavities) ||
 		near > 0 && words.SameNoun(unit, name.Words(table.Fold(l.cols[near-1].Head))) {
@@ -96,10 +96,10 @@ func (l look) take(near, far int, unit string, plugs bool) {
 	}
 }
 
-// pinOf parts a heading of cavities in the word for them and what they are of, as it is written; of is "" where it names nothing.
+// PinOf parts a heading of cavities in the word for them and what they are of, as it is written; of is "" where it names nothing.
 //
 //	Pin centralina   ECU pin   Broche du calculateur   Pin
-func pinOf(head string, isPin func(word string) bool) (of string, ok bool) {
+func PinOf(head string, isPin func(word string) bool) (of string, ok bool) {
 	const most = 5 // words of such a heading (no source)
 	all := strings.FieldsFunc(name.WithoutBrackets(head), func(r rune) bool { return r == ' ' || r == '-' || r == '_' })
 	if len(all) == 0 || len(all) > most {

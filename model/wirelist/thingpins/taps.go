@@ -25,7 +25,7 @@ func Taps(cols []shape.Column, prof []column.Profile, isPin func(word string) bo
 	for i, c := range cols {
 		w := name.Words(name.WithoutBrackets(table.Fold(c.Head)))
 		tap, cell := words.HeadsTap(w)
-		_, ofPins := pinOf(c.Head, isPin)
+		_, ofPins := PinOf(c.Head, isPin)
 		switch p := &prof[i]; {
 		case p.Filled == 0 || len(w) == 0 || c.Given:
 		case c.Field == name.FieldPin || c.Field == name.FieldKeep && ofPins && p.Most(p.Cavities):
@@ -59,7 +59,7 @@ func Taps(cols []shape.Column, prof []column.Profile, isPin func(word string) bo
 		cols[at].Field, cols[at].Of, cols[at].Headed = name.FieldToPin, cols[at].Head, true
 	}
 	cols[at].Know()
-	if unit, _ := pinOf(cols[pin].Head, isPin); plug >= 0 {
+	if unit, _ := PinOf(cols[pin].Head, isPin); plug >= 0 {
 		cols[plug].Field, cols[pin].Field, cols[pin].Of = name.FieldFrom, name.FieldFromPin, ""
 		cols[plug].Know()
 	} else if unit != "" {
@@ -70,7 +70,7 @@ func Taps(cols []shape.Column, prof []column.Profile, isPin func(word string) bo
 
 // thingsAlone finds the one column headed by a word for things beside the cavities of a control unit, where nothing names the wires.
 func (l look) thingsAlone(pin, plug int, at *int) bool {
-	unit, _ := pinOf(l.cols[pin].Head, l.isPin)
+	unit, _ := PinOf(l.cols[pin].Head, l.isPin)
 	if unit == "" || !words.HeadsUnit(name.Words(table.Fold(unit))) {
 		return false
 	}

@@ -23,7 +23,7 @@ func Unit(cols []shape.Column, prof []column.Profile, isPin func(word string) bo
 	}
 	l, things, pins, at := look{cols, prof, isPin}, false, 0, -1
 	for i, c := range cols {
-		of, ok := pinOf(c.Head, isPin)
+		of, ok := PinOf(c.Head, isPin)
 		if !ok {
 			of = c.Head
 		}
@@ -47,7 +47,7 @@ func Unit(cols []shape.Column, prof []column.Profile, isPin func(word string) bo
 		cols[at].Field != name.FieldPin {
 		return
 	}
-	of, ok := pinOf(cols[at].Head, isPin)
+	of, ok := PinOf(cols[at].Head, isPin)
 	if !ok {
 		of = cols[at].Head
 	}

@@ -38,6 +38,7 @@ var vocabulary = sync.OnceValue(func() map[string]name.Meaning {
 	add(name.FieldNumber, "", "sr no", "sl no", "s no", "serial", "serial no", "lopnr", "lopnummer", "lopenr", "lopenummer", "lobenr",
 		"lobenummer", "volgnummer", "nr crt", "r br", "rb", "zap st", "jarj nro", "№", "№ п п")
 	add(name.FieldNumber, "fr", "numero", "nº", "n°")
+	add(name.FieldNumber, "", "n")
 	add(name.FieldFrom, "", "this end", "near end")
 	add(name.FieldFrom, "", "from", "source", "src", "start", "origin", "end a", "end 1", "side a", "a side", "a end", "from connector",
 		"from device",
@@ -112,7 +113,7 @@ var vocabulary = sync.OnceValue(func() map[string]name.Meaning {
 	add(name.FieldSignal, "", "line", "linie", "tag", "tag name", "tag no", "tag number", "tag #", "signal tag", "duty",
 		"circuit description", "circuit function")
 	add(name.FieldWire, "", "cable number", "lead", "lead no", "cct", "cct no", "ckt", "ckt no", "wire tag", "wire label", "ferrule",
-		"wire marker")
+		"wire marker", "w no", "w nr")
 	for side, at := range map[string][2]name.Field{"a": {name.FieldFrom, name.FieldFromPin}, "1": {name.FieldFrom, name.FieldFromPin},
 		"b": {name.FieldTo, name.FieldToPin}, "2": {name.FieldTo, name.FieldToPin}} {
 		add(at[0], "", side+" end", "end "+side+" conn", "end "+side+" connector", "end "+side+" device", "side "+side+" conn",
@@ -122,7 +123,8 @@ var vocabulary = sync.OnceValue(func() map[string]name.Meaning {
 	}
 	add(name.FieldPin, "", "pins", "ways", "cavities", "port", "port no", "port number", "channel", "gpio", "io pin", "pad",
 		"solder pad", "screw", "clamp",
-		"pol", "pol nr", "pole", "pole no", "polnr", "output", "output no", "ausgang", "sortie", "salida", "uscita", "uitgang", "utgang",
+		"pol", "pol nr", "pole", "pole no", "polnr", "output", "output no",
+		"output #", "ausgang", "sortie", "salida", "uscita", "uitgang", "utgang",
 		"wyjscie", "saida")
 	add(name.FieldPin, "", "kanal", "canale", "kanaal", "ch")
 	add(name.FieldConnector, "", "board", "controller", "box", "housing", "header", "panel", "tag strip", "strip name", "strip no")

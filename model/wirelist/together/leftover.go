@@ -1,0 +1,55 @@
+package together
+
+import (
+	"slices"
+	"strings"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
+)
+
+// LeavesOver reports whether the columns of another reading leave over what the headings of the table say of a place, or tell one end of
+// its wires alone.
+func (t *Table) LeavesOver(cols []shape.Column) bool {
+	has := func(fields ...name.Field) bool {
+		return slices.ContainsFunc(cols, func(c shape.Column) bool { return slices.Contains(fields, c.Field) })
+	}
+	if has(name.FieldRun, name.FieldVia, name.FieldDevicePin) {
+		return false
+	}
+	if has(name.FieldTo, name.FieldToPin) && !has(name.FieldPin, name.FieldFrom, name.FieldFromPin) {
+		return true
+	}
+	for i, c := range cols {
+		if i >= len(t.Cols) || !t.filled(i) {
+			continue
+		}
+		of, pins := t.pins(i)
+		switch {
+		case c.Field == name.FieldWire && t.Cols[i].Field == name.FieldNumber && !t.Prof[i].Unique():
+			return true // the numbers of wires do not come again
+		case (c.Field == name.FieldKeep || c.Field == name.FieldIgnore) && (pins && !t.wholeEnds() || t.headsDevice(i)):
+			return true
+		case of != "" && c.Of != "" && name.Key(of) != name.Key(c.Of) && t.startsWithPin(c.Of):
+			return true // all of "Broche ECU" is taken for the device
+		}
+	}
+	return false
+}
+
+// wholeEnds reports whether some column holds connectors and their cavities: what is headed as one of cavities is then crimped on.
+func (t *Table) wholeEnds() bool {
+	for i := range t.Cols {
+		if t.filled(i) && t.headsDevice(i) && t.Prof[i].Most(t.Prof[i].Ends) {
+			return true
+		}
+	}
+	return false
+}
+
+// startsWithPin reports whether a name begins with a word for cavities.
+func (t *Table) startsWithPin(of string) bool {
+	first, _, ok := strings.Cut(of, " ")
+	return ok && t.isPin(table.Fold(first))
+}

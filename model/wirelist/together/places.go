@@ -1,0 +1,189 @@
+package together
+
+import (
+	"strings"
+
+	"contralay/model/wirelist/column"
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/pads"
+	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/thingpins"
+	"contralay/model/wirelist/words"
+)
+
+// none stands for a column that there is not.
+const none = -1
+
+// place is where the wires of a table end.
+type place struct {
+	device, pins int        // columns; none where it has no such
+	of           string     // the device that the heading of the cavities names; "" where it names none
+	side         name.Field // FieldFrom or FieldTo where a heading says it
+	number       bool       // its cavities stand below "No.", which could be the numbers of the wires as well
+}
+
+// isPin tells the words for cavities.
+func (t *Table) isPin(w string) bool { return t.Words[w].Field == name.FieldPin }
+
+// pinHead parts the heading of a column of cavities in the device that it names and the word for them; ok is false of any other.
+func (t *Table) pinHead(i int) (of string, ok bool) {
+	c := &t.Cols[i]
+	switch c.Field {
+	case name.FieldPin, name.FieldFromPin, name.FieldToPin:
+		if c.Of == "" {
+			of, _ = thingpins.PinOf(c.Head, t.isPin)
+			if w := name.Words(table.Fold(c.Head)); t.Words[strings.Join(w, " ")].Field != "" {
+				of = "" // "Pin No", "From pin"
+			}
+		}
+		return of, true
+	case name.FieldKeep:
+		of, ok = thingpins.PinOf(c.Head, t.isPin)
+		return of, ok && of != ""
+	}
+	return "", false
+}
+
+// pins is a column of cavities: the device that its heading names, "" where it says only where they are counted, "Physical pin"; ok is
+// false of any other column, and of numbers that a program or a chip has for them.
+func (t *Table) pins(i int) (of string, ok bool) {
+	if t.Cols[i].Alias {
+		return "", false
+	}
+	of, ok = t.pinHead(i)
+	for _, w := range name.Words(table.Fold(of)) {
+		switch {
+		case pads.IsSoftware(w) || pads.IsChipWord(w) || w == "offset":
+			return "", false
+		case pads.IsPlacing(w):
+			of = ""
+		}
+	}
+	return of, ok
+}
+
+// holdsCavities reports whether the cells of a column could be cavities.
+func (t *Table) holdsCavities(i int) bool {
+	p := &t.Prof[i]
+	return p.Most(p.Cavities) || p.Most(column.ShortNames(t.Rows, i))
+}
+
+// holdsDevices reports whether the cells of a column could be the names of devices or ends.
+func (t *Table) holdsDevices(i int) bool {
+	p := &t.Prof[i]
+	return p.Prose*2 <= p.Filled && !p.Most(p.Numbers) && !p.Most(p.Colours) && !p.Most(p.Sized) && !p.Most(p.Units) &&
+		!p.Most(p.Lengths) && !p.Most(p.Currents)
+}
+
+// headsDevice reports whether the heading of a column is a word for devices, whatever stands beside it.
+func (t *Table) headsDevice(i int) bool {
+	c := &t.Cols[i]
+	switch c.Field {
+	case name.FieldConnector, name.FieldFrom, name.FieldTo:
+		return true
+	case name.FieldKeep, name.FieldNumber:
+		w := name.Words(name.WithoutBrackets(table.Fold(c.Head)))
+		things := words.HeadsThings(w) || len(w) == 1 && (w[0] == "part" || name.IsUnit(w[0]))
+		p := &t.Prof[i]
+		return things && (c.Field == name.FieldKeep || p.Most(p.Long) && !p.Most(p.Ids)) // "Item" numbers rows, too
+	}
+	return false
+}
+
+// find looks for the places of a table, from the left to the right; ok is false where a column is of two of them.
+func (t *Table) find() (all []place, ok bool) {
+	used := map[int]bool{}
+	for i := range t.Cols {
+		of, is := t.pins(i)
+		if !t.filled(i) || !is {
+			continue
+		}
+		if !t.holdsCavities(i) {
+			return nil, false
+		}
+		p := place{device: t.deviceOf(i, of), pins: i, of: of}
+		if p.device >= 0 {
+			if used[p.device] || t.Prof[p.device].Most(t.Prof[p.device].Ends) {
+				return nil, false
+			}
+			used[p.device], p.of = true, ""
+		}
+		all = append(all, p)
+	}
+	for i := range t.Cols {
+		if !t.filled(i) || used[i] || !t.headsDevice(i) {
+			continue
+		}
+		if !t.holdsDevices(i) {
+			return nil, false
+		}
+		p := place{device: i, pins: none}
+		if n := i + 1; n < len(t.Cols) && t.Cols[n].Field == name.FieldNumber && t.filled(n) && t.holdsCavities(n) &&
+			t.Cols[i].Field != name.FieldTo {
+			p.pins, p.number = n, true // "Plug | No."
+		}
+		all = append(all, p)
+	}
+	for k := range all {
+		all[k].side = t.side(all[k])
+	}
+	return all, true
+}
+
+// deviceOf is the column of the device that cavities are of: the one that their heading names, else the one right before them.
+func (t *Table) deviceOf(i int, of string) int {
+	if of != "" {
+		for k := range t.Cols {
+			if k != i && t.filled(k) && t.headsDevice(k) && words.SameNoun(of, name.Words(table.Fold(t.Cols[k].Head))) {
+				return k
+			}
+		}
+		return none
+	}
+	if k := i - 1; k >= 0 && t.filled(k) && t.headsDevice(k) && t.holdsDevices(k) {
+		return k
+	}
+	return none
+}
+
+// side is what the headings of a place say of its side.
+func (t *Table) side(p place) name.Field {
+	for _, i := range []int{p.device, p.pins} {
+		if i == none {
+			continue
+		}
+		switch t.Cols[i].Field {
+		case name.FieldFrom, name.FieldFromPin:
+			return name.FieldFrom
+		case name.FieldTo, name.FieldToPin:
+			return name.FieldTo
+		}
+	}
+	return ""
+}
+
+// filled reports whether a column has something in it.
+func (t *Table) filled(i int) bool { return i < len(t.Prof) && t.Prof[i].Filled > 0 }
+
+// once reports whether hardly two rows are of one cavity of a place, a device that is written once being that of the rows below it.
+func (t *Table) once(p place) bool {
+	if p.pins == none {
+		return false
+	}
+	seen, rows, device := map[string]bool{}, 0, ""
+	for _, r := range t.Rows[:min(len(t.Rows), column.MostLooked)] {
+		if shape.IsText(r) {
+			continue
+		}
+		if p.device >= 0 && p.device < len(r.Cells) && r.Cells[p.device] != "" {
+			device = table.Fold(r.Cells[p.device])
+		}
+		if p.pins >= len(r.Cells) || r.Cells[p.pins] == "" {
+			continue
+		}
+		rows++
+		seen[device+"\x00"+table.Fold(r.Cells[p.pins])] = true
+	}
+	return rows > 1 && 20*len(seen) >= 19*rows
+}
