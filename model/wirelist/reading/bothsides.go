@@ -72,7 +72,7 @@ func bothSides(l *look) []shape.Column {
 		}
 	}
 	cols[pin].Field, cols[pin].Of = name.FieldVia, ""
-	if device := passageOf(cols[pin].Head); name.IsDesignator(device) || words.SaysPassage(device) && l.Titled() == "" {
+	if device := column.PassageOf(cols[pin].Head); name.IsDesignator(device) || words.SaysPassage(device) && l.Titled() == "" {
 		cols[pin].Of = device
 	}
 	return cols
