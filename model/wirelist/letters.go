@@ -31,11 +31,14 @@ func takeLetters(im *draft.Importer, b *shape.Block, all []string, place table.P
 	if k := slices.IndexFunc(b.Cols, func(c shape.Column) bool { return c.Field == name.FieldStripe }); k >= 0 {
 		cells = append(cells, colourCells(b, k)...)
 	}
-	if !huekey.AreLetters(cells) && !huekey.AreLetters(all) {
+	key := huekey.LettersOf(cells)
+	if key == nil {
+		key = huekey.LettersOf(all)
+	}
+	if key == nil {
 		return
 	}
-	b.Key = huekey.LetterKey()
-	im.Colours = b.Key
+	b.Key, im.Colours = key, key
 	place.Row = b.Head
 	im.Doubt(noKey, place, shape.At(b.Cols, i), asOldLetters, row.DataRows(b))
 }

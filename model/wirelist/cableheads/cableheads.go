@@ -132,11 +132,12 @@ func parse(text string, mark value.Mark) (of said, ok bool) {
 		switch piece = strings.TrimSpace(piece); {
 		case k == 0:
 			words := strings.Fields(piece)
-			if len(words) == 2 && IsWord(words[0]) {
+			called := len(words) > 1 && IsWord(words[0])
+			if called && (len(words) == 2 || name.IsDesignator(words[1])) {
 				words = words[1:]
 			}
 			if len(words) > 1 && name.IsDesignator(words[0]) && value.HasDigit(words[0]) {
-				of.kind, of.length = unparted(words[1:], mark)
+				of.kind, of.length = unparted(words[1:], called, mark)
 				if of.kind == "" {
 					return said{}, false
 				}
@@ -163,12 +164,13 @@ func parse(text string, mark value.Mark) (of said, ok bool) {
 }
 
 // unparted is the kind that some words behind the name of a cable begin with, where blanks alone part what is said of it, and the length
-// that they end in: "W5 12 x 1.5 mm² numbered length 4 m". The size has its unit: "PDM2 16 x 25 A outputs" is no cable.
-func unparted(words []string, mark value.Mark) (kind, length string) {
+// that they end in: "W5 12 x 1.5 mm² numbered length 4 m". Where no word says that it is a cable, the size
+// has its unit: "PDM2 16 x 25 A outputs" is none.
+func unparted(words []string, called bool, mark value.Mark) (kind, length string) {
 	const most = 4 // words, "12 x 1.5 mm²"
 	for n := min(len(words), most); n > 0; n-- {
 		kind = strings.Join(words[:n], " ")
-		if f := table.Fold(kind); value.CoreSize(kind, mark) != "" && (strings.Contains(f, "mm") || strings.Contains(f, "awg")) {
+		if f := table.Fold(kind); value.CoreSize(kind, mark) != "" && (called || strings.Contains(f, "mm") || strings.Contains(f, "awg")) {
 			return kind, lengthAtEnd(words[n:], mark)
 		}
 	}

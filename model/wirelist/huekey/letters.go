@@ -15,6 +15,32 @@ func LetterKey() ColourKey { return letterKey }
 var letterKey = ColourKey{"b": "black", "g": "green", "k": "pink", "lg": "light green", "n": "brown", "o": "orange", "p": "purple",
 	"r": "red", "s": "grey", "u": "blue", "w": "white", "y": "yellow"}
 
+// LettersOf is the key to a column of colours that is written in these letters; nil where it is not. Where a sign parts main colour and
+// tracer, two letters without one are the short form of one colour: "BK" beside "R/G" is black.
+func LettersOf(cells []string) ColourKey {
+	if !AreLetters(cells) {
+		return nil
+	}
+	whole, signs := ColourKey{}, false
+	for _, c := range cells {
+		if signs = signs || strings.ContainsAny(c, "/-+"); len(c) != 2 || table.Fold(c) == "lg" {
+			continue
+		}
+		if of, ok := value.ParseColour(c, ""); ok {
+			whole[table.Fold(c)] = of.String()
+		} else if !value.IsNothing(c) && !value.IsDitto(c) {
+			return LetterKey() // "NY"
+		}
+	}
+	if !signs || len(whole) == 0 {
+		return LetterKey()
+	}
+	for letter, word := range LetterKey() {
+		whole[letter] = word
+	}
+	return whole
+}
+
 // AreLetters reports whether the cells of a column of colours are written in these letters: all of them but words for colours and marks
 // of repetition, some of which nobody reads otherwise ("BU" is blue), and among them U, and one of N, W and Y, which together no other
 // code of single letters has. Where no wire is blue, N does for U beside letters that are those of English words.

@@ -4,9 +4,11 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/cableheads"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
+	"contralay/model/wirelist/titleline"
 	"contralay/model/wirelist/value"
 	"contralay/model/wirelist/words"
 )
@@ -44,6 +46,9 @@ func Rows(h shape.Headings, t *table.Table) []table.Row {
 // titleOf is the name of the strip or the box that the last text above a table names; "" where it names none.
 func titleOf(above []table.Row, s sides) string {
 	_, text := above[len(above)-1].Filled()
+	if first, _, _ := strings.Cut(text, " "); cableheads.IsWord(strings.TrimRight(first, ":.")) || titleline.SaysHarness(text) {
+		return "" // of a cable, or of all
+	}
 	called := name.ConnectorName(text)
 	if !name.IsDesignator(called) {
 		called = solely(text, called)
