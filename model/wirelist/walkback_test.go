@@ -421,7 +421,8 @@ func inWords(list, cell string) string {
 		return strings.NewReplacer("DBU", "dark blue", "DKB", "dark blue", "HGR", "light grey", "LGN", "light green", "BLC",
 			"light blue").Replace(cell)
 	}
-	if !slices.ContainsFunc([]string{"qu01-", "qu02-", "qu09-", "w04-", "obl01-", "obl02-", "obl03-", "obl05-", "obl31-", "obl37-", "obl38-",
+	if !slices.ContainsFunc([]string{"qu01-", "qu02-", "qu09-", "w04-", "obl01-", "obl02-", "obl03-", "obl05-", "obl31-",
+		"obl37-", "obl38-",
 		"obl32-", "obl33-"}, in) || len(cell) > 3 {
 		return cell
 	}

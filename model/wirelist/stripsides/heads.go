@@ -197,13 +197,3 @@ func isTerminal(head string) bool {
 	}
 	return false
 }
-
-// isBox reports whether a title is of a box in which wires are joined. From memory, no source.
-func isBox(title string) bool {
-	f := table.Fold(title)
-	return slices.ContainsFunc([]string{"junction box", "terminal box", "connection box", "kopplingslada", "kopplingsdosa",
-		"klemmenkast", "klemmkasten", "abzweigdose", "anschlusskasten", "verteilerdose", "boite de jonction",
-		"boite de raccordement", "caja de conexiones",
-		"caja de bornes", "scatola di derivazione", "cassetta di derivazione", "koblingsboks", "samledase", "kytkentarasia", "puszka",
-		"caixa de ligacao"}, func(w string) bool { return strings.Contains(f, w) })
-}

@@ -54,9 +54,9 @@ func titleOf(above []table.Row, s sides) string {
 		called = solely(text, called)
 	}
 	switch {
-	case called == "" || !name.IsDesignator(called) && !words.NamesStrip(text) && !isBox(text):
+	case called == "" || !name.IsDesignator(called) && !words.NamesStrip(text) && !words.NamesBox(text):
 		return ""
-	case isTerminal(s.heads[s.terminal]), words.NamesStrip(text), isBox(text):
+	case isTerminal(s.heads[s.terminal]), words.NamesStrip(text), words.NamesBox(text):
 		return called
 	}
 	return ""
