@@ -67,56 +67,134 @@ func joined(above, below []string) (heads []string, group []int) {
 	return heads, group
 }
 
-// look finds the terminals and the two sides in some headings: each begins with where its wire goes, the cavity there stands behind it, and
-// both have a value of the same kind, or one is called the outer side and has the cable there. Where no heading says where wires go, each
-// begins with its cable. group says what is below one heading; nil where nothing says so.
+// look finds the terminals and the two sides in some headings: of each kind that comes twice one column is of either side, and all of one
+// side stand before all of the other. One side has a value of its own where both have, or where it is called the outer one and has the
+// cable. Where no heading says where wires go, their cables do for that. group says what is below one heading; nil where nothing says so.
 func look(h shape.Headings, heads []string, group []int) (s sides, ok bool) {
-	s = sides{heads: make([]string, len(heads)), terminal: -1}
-	fields := make([]name.Field, len(heads))
+	s = sides{heads: make([]string, len(heads))}
+	f := fields{of: make([]name.Field, len(heads)), at: map[name.Field][]int{}}
 	wall := make([]int, len(heads))
-	places := false
 	for i, c := range heads {
 		s.heads[i], wall[i] = withoutSide(h, c), words.SideOfWall(c)
-		if fields[i] = fieldOf(h, s.heads[i]); fields[i] == "" && wall[i] >= 0 {
-			fields[i] = name.FieldConnector
+		if f.of[i] = fieldOf(h, s.heads[i]); f.of[i] == "" && wall[i] >= 0 {
+			f.of[i] = name.FieldConnector
 		}
-		places = places || isPlace(fields[i])
+		f.at[f.of[i]] = append(f.at[f.of[i]], i)
 	}
-	now := -1 // the side that goes on
-	var of []int
-	next := 0 // the column behind the last of the side
-	for i, c := range heads {
-		f := fields[i]
-		grouped := group == nil || now >= 0 && group[i] >= 0 && group[i] == group[of[now]]
-		switch {
-		case isPlace(f) || !places && f == name.FieldCable:
-			if now++; now > 1 {
-				return s, false
-			}
-			s.side[now] = side{place: i, pin: -1, field: f}
-			if !places {
-				s.side[now] = side{place: -1, pin: -1, values: []valueColumn{{i, f}}}
-			}
-			of, next = append(of, i), i+1
-		case f == name.FieldPin && now >= 0 && i == s.side[now].place+1:
-			s.side[now].pin, next = i, i+1
-		case f == name.FieldPin && s.terminal < 0 && (group == nil || group[i] < 0):
-			s.terminal = i
-		case f == name.FieldPin:
-			return s, false
-		case isValue(f) && now >= 0 && i == next && !s.side[now].has(f) && grouped:
-			s.side[now].values, next = append(s.side[now].values, valueColumn{i, f}), i+1
-		case c != "":
-			s.shared = append(s.shared, i)
-		}
+	places := f.places()
+	starts := places
+	if len(places) == 0 {
+		starts = f.at[name.FieldCable]
 	}
-	if now != 1 || s.terminal < 0 || group != nil && (group[of[0]] < 0 || group[of[1]] < 0 || group[of[0]] == group[of[1]]) {
+	if s.terminal = f.terminal(s.heads, starts); s.terminal < 0 || len(starts) != 2 ||
+		group != nil && (group[s.terminal] >= 0 || group[starts[0]] < 0 || group[starts[1]] < 0 || group[starts[0]] == group[starts[1]]) {
 		return s, false
 	}
 	for k := range s.side {
+		s.side[k] = side{place: -1, pin: -1}
+		if len(places) > 0 {
+			s.side[k].place, s.side[k].field = places[k], f.of[places[k]]
+		}
+	}
+	for i, c := range heads {
+		switch k := f.sideOf(i, starts, group); {
+		case i == s.terminal || slices.Contains(places, i) || c == "":
+		case f.of[i] == name.FieldPin && k >= 0 && s.side[k].pin < 0:
+			s.side[k].pin = i
+		case f.of[i] == name.FieldPin:
+			return s, false
+		case isValue(f.of[i]) && k >= 0 && !s.side[k].has(f.of[i]):
+			s.side[k].values = append(s.side[k].values, valueColumn{i, f.of[i]})
+		default:
+			s.shared = append(s.shared, i)
+		}
+	}
+	return s, s.areApart() && s.areTwo(starts, wall)
+}
+
+// fields are what some headings head, and where each stands.
+type fields struct {
+	of []name.Field
+	at map[name.Field][]int
+}
+
+// places are the columns that say where wires go.
+func (f fields) places() (all []int) {
+	for i, of := range f.of {
+		if isPlace(of) {
+			all = append(all, i)
+		}
+	}
+	return all
+}
+
+// terminal is the column of the terminals: the one of cavities that is headed so, else the one before both places, or between them; −1
+// where there is none.
+func (f fields) terminal(heads []string, starts []int) int {
+	pins := f.at[name.FieldPin]
+	said := slices.DeleteFunc(slices.Clone(pins), func(i int) bool { return !isTerminal(heads[i]) })
+	switch {
+	case len(said) == 1:
+		return said[0]
+	case len(pins) == 0 || len(starts) != 2:
+		return -1
+	case pins[0] < starts[0] && (len(pins) != 2 || starts[0] > 1 || len(said) == 0):
+		return pins[0]
+	case len(pins) == 3:
+		return pins[1]
+	}
+	return -1
+}
+
+// sideOf is the side that a column is of, −1 where it is of neither or of both: by the heading above it; else by the other column of its
+// kind, or right beside the place of its side, where cavities stand, or in the row of columns from there on.
+func (f fields) sideOf(i int, starts, group []int) int {
+	if group != nil {
+		return slices.IndexFunc(starts, func(at int) bool { return group[i] >= 0 && group[i] == group[at] })
+	}
+	if f.of[i] == name.FieldPin {
+		return slices.IndexFunc(starts, func(at int) bool { return i == at+1 || i == at-1 })
+	}
+	if same := f.at[f.of[i]]; len(same) == 2 {
+		return slices.Index(same, i)
+	}
+	for k := i - 1; k >= 0; k-- {
+		if at := slices.Index(starts, k); at >= 0 {
+			return at
+		}
+		if f.of[k] != name.FieldPin && !isValue(f.of[k]) {
+			break
+		}
+	}
+	return -1
+}
+
+// areApart reports whether all columns of one side stand before all of the other.
+func (s *sides) areApart() bool {
+	last, first := -1, len(s.heads)
+	for k, side := range s.side {
+		of := []int{side.place, side.pin}
+		for _, v := range side.values {
+			of = append(of, v.at)
+		}
+		for _, i := range of {
+			if k == 0 {
+				last = max(last, i)
+			} else if i >= 0 {
+				first = min(first, i)
+			}
+		}
+	}
+	return last < first
+}
+
+// areTwo reports whether the wires on both sides are two: they have a value each of the same kind, or the cavities stand outside the places
+// on either side, as if in a mirror, or one side has the cable.
+func (s *sides) areTwo(starts, wall []int) bool {
+	both := false
+	for k := range s.side {
 		s.shareNumbers(k)
 	}
-	both := false
 	for k := range s.side {
 		for _, v := range s.side[k].values {
 			both = both || k == 1 && s.side[0].has(v.field)
@@ -125,8 +203,9 @@ func look(h shape.Headings, heads []string, group []int) (s sides, ok bool) {
 			}
 		}
 	}
-	outer := slices.IndexFunc(of, func(i int) bool { return wall[i] == 1 })
-	return s, both || places && outer >= 0 && wall[of[1-outer]] == 0 && s.side[outer].has(name.FieldCable) &&
+	mirrored := s.side[0].pin >= 0 && s.side[0].pin < s.side[0].place && s.side[1].pin > s.side[1].place
+	outer := slices.IndexFunc(starts, func(i int) bool { return wall[i] == 1 })
+	return both || mirrored || outer >= 0 && wall[starts[1-outer]] == 0 && s.side[outer].has(name.FieldCable) &&
 		len(s.side[1-outer].values) == 0
 }
 
@@ -141,13 +220,19 @@ func (s *sides) shareNumbers(k int) {
 	})
 }
 
-// withoutSide is a heading without the word for one side that it begins with, "Colour" of "In colour", where more than that is known.
+// withoutSide is a heading without the word for one side that it begins or ends with, "Colour" of "In colour", where more than that is
+// known.
 func withoutSide(h shape.Headings, head string) string {
-	first, rest, ok := strings.Cut(head, " ")
-	if !ok || !isSideWord(first) || fieldOf(h, head) != "" || fieldOf(h, rest) == "" {
+	if fieldOf(h, head) != "" {
 		return head
 	}
-	return rest
+	if first, rest, ok := strings.Cut(head, " "); ok && isSideWord(first) && fieldOf(h, rest) != "" {
+		return rest
+	}
+	if at := strings.LastIndexByte(head, ' '); at > 0 && isSideWord(head[at+1:]) && fieldOf(h, head[:at]) != "" {
+		return head[:at]
+	}
+	return head
 }
 
 // isSideWord reports whether a word is for one side of a terminal. From memory, no source.

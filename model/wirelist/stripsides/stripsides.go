@@ -92,7 +92,7 @@ func (s *sides) holds(rows []table.Row) bool {
 		for k := range s.side {
 			place := cell(r.Cells, s.side[k].place)
 			if s.side[k].place < 0 {
-				place = cell(r.Cells, s.side[k].values[0].at)
+				place = s.cableOf(k, r.Cells)
 			}
 			if pin := cell(r.Cells, s.side[k].pin); place == "" && !value.IsNothing(pin) {
 				return false // the device stands in a row above: which of both is below it then, nobody would see
@@ -109,19 +109,31 @@ func (s *sides) holds(rows []table.Row) bool {
 	return len(rows) >= leastRows && 3*len(seen) >= 2*len(rows) && 2*max(n[0], n[1]) > len(rows) && 3*min(n[0], n[1]) >= len(rows)
 }
 
+// cableOf is the cable on one side.
+func (s *sides) cableOf(k int, cells []string) string {
+	for _, v := range s.side[k].values {
+		if v.field == name.FieldCable {
+			return cell(cells, v.at)
+		}
+	}
+	return ""
+}
+
 // wires are the headings of the wires, and a row for each; a terminal with none has one as well.
 func (s *sides) wires(head table.Row, rows []table.Row) []table.Row {
 	head.Cells = s.newHeads()
 	out := []table.Row{head}
 	var above []string
 	for _, r := range rows {
-		made := 0
+		made, from, free := 0, len(out), ""
 		r.Cells = s.withoutDittos(r.Cells, above)
 		above = r.Cells
 		for k := range s.side {
 			side := &s.side[k]
 			place, pin := cell(r.Cells, side.place), cell(r.Cells, side.pin)
-			if value.IsNothing(place) {
+			if name.StateOf(place) != name.Used {
+				free, place, pin = place, "", ""
+			} else if value.IsNothing(place) {
 				place, pin = "", ""
 			}
 			if place == "" && !s.says(k, r.Cells) {
@@ -135,6 +147,9 @@ func (s *sides) wires(head table.Row, rows []table.Row) []table.Row {
 		if made == 0 {
 			r.Cells = s.row(1, r.Cells, "", "")
 			out = append(out, r)
+		}
+		for i := from; free != "" && i < len(out); i++ { // "spare" where the other wire would go
+			out[i].Cells, out[0].Cells = append(out[i].Cells, free), s.remarked()
 		}
 	}
 	return out
@@ -185,6 +200,9 @@ func (s *sides) newHeads() []string {
 	}
 	return out
 }
+
+// remarked are these headings with one more for remarks.
+func (s *sides) remarked() []string { return append(s.newHeads(), "Remark") }
 
 // row is the row of the wire on one side of a terminal.
 func (s *sides) row(k int, cells []string, place, pin string) []string {
