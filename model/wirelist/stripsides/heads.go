@@ -32,6 +32,7 @@ type sides struct {
 	kinds    []valueColumn // the values that a side has, each once
 	shared   []int         // the other columns that have a heading
 	of       string        // the strip or the box
+	mirrored bool          // the cavities of its devices stand outside them on either side
 }
 
 // headsAt reads the headings that some rows begin with, in one row or in two, and says in how many.
@@ -203,9 +204,9 @@ func (s *sides) areTwo(starts, wall []int) bool {
 			}
 		}
 	}
-	mirrored := s.side[0].pin >= 0 && s.side[0].pin < s.side[0].place && s.side[1].pin > s.side[1].place
+	s.mirrored = s.side[0].pin >= 0 && s.side[0].pin < s.side[0].place && s.side[1].pin > s.side[1].place
 	outer := slices.IndexFunc(starts, func(i int) bool { return wall[i] == 1 })
-	return both || mirrored || outer >= 0 && wall[starts[1-outer]] == 0 && s.side[outer].has(name.FieldCable) &&
+	return both || s.mirrored || outer >= 0 && wall[starts[1-outer]] == 0 && s.side[outer].has(name.FieldCable) &&
 		len(s.side[1-outer].values) == 0
 }
 

@@ -1,6 +1,7 @@
 package stripsides
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 
@@ -15,14 +16,15 @@ import (
 
 const leastRows = 3 // terminals of such a table (no source)
 
-// Rows are the rows of a sheet, those of such tables with a row for each wire.
-func Rows(h shape.Headings, t *table.Table) []table.Row {
+// Rows are the rows of a sheet, those of such tables with a row for each wire; unnamed are the lines of the headings of those that nothing
+// but the file names.
+func Rows(h shape.Headings, t *table.Table) (rows []table.Row, unnamed []int) {
 	if h.HeadLine() > 0 || h.Numbered() {
-		return t.Rows // a person has said where its columns are
+		return t.Rows, nil // a person has said where its columns are
 	}
-	rows := t.Rows
-	for i := 1; i < len(rows); i++ {
-		if !shape.IsText(rows[i-1]) {
+	rows = t.Rows
+	for i := 0; i < len(rows); i++ {
+		if i > 0 && !shape.IsText(rows[i-1]) {
 			continue // most rows
 		}
 		s, n, ok := headsAt(h, rows[i:])
@@ -33,18 +35,33 @@ func Rows(h shape.Headings, t *table.Table) []table.Row {
 		for end < len(rows) && !shape.IsText(rows[end]) && !h.IsHead(rows[end]) {
 			end++
 		}
-		if s.of = titleOf(rows[:i], s); s.of == "" || !s.holds(rows[i+n:end]) {
+		if s.of = titleOf(t, rows[:i], s); s.of == "" || !s.holds(rows[i+n:end]) {
 			continue
+		}
+		if i == 0 && s.of != t.Sheet {
+			unnamed = append(unnamed, rows[i].Line)
 		}
 		made := s.wires(rows[i], rows[i+n:end])
 		rows = slices.Concat(rows[:i], made, rows[end:])
 		i += len(made) - 1
 	}
-	return rows
+	return rows, unnamed
 }
 
-// titleOf is the name of the strip or the box that the last text above a table names; "" where it names none.
-func titleOf(above []table.Row, s sides) string {
+// titleOf is the name of the strip or the box that the last text above a table names, or the sheet where none stands there; "" where it
+// names none.
+func titleOf(t *table.Table, above []table.Row, s sides) string {
+	if len(above) == 0 {
+		switch {
+		case !isTerminal(s.heads[s.terminal]):
+			return ""
+		case name.IsDesignator(t.Sheet):
+			return t.Sheet
+		case s.mirrored:
+			return name.BaseName(t.File) // as the connectors of other tables that nothing names
+		}
+		return ""
+	}
 	_, text := above[len(above)-1].Filled()
 	if first, _, _ := strings.Cut(text, " "); cableheads.IsWord(strings.TrimRight(first, ":.")) || titleline.SaysHarness(text) {
 		return "" // of a cable, or of all
@@ -55,9 +72,11 @@ func titleOf(above []table.Row, s sides) string {
 	}
 	switch {
 	case called == "" || !name.IsDesignator(called) && !words.NamesStrip(text) && !words.NamesBox(text):
-		return ""
 	case isTerminal(s.heads[s.terminal]), words.NamesStrip(text), words.NamesBox(text):
 		return called
+	}
+	if s.mirrored && isTerminal(s.heads[s.terminal]) {
+		return cmp.Or(called, text)
 	}
 	return ""
 }
