@@ -113,10 +113,10 @@ var lists = []string{"commas", "abreast", "signs", "twoscripts", "columned", "co
 	"point", "runline", "titlepin",
 	"padlines", "alike", "lettered", "jotted", "penned", "stamped", "leaders", "pinlines", "noted", "record", "endrows", "goeson", "manual",
 	"ownends", "atplaces", "boardpads", "gaprows", "midarrow", "parthead", "twoheads", "severalto", "codedwires", "dotends", "farheads",
-	"stripsides", "splicecells", "outputs", "thingheads",
-	"titleplugs", "plaintitle", "pieces", "toldcells", "partmark", "manywires", "spokenpins",
+	"stripsides", "splicecells", "outputs", "thingheads", "titleplugs", "plaintitle", "pieces", "toldcells", "partmark",
+	"evenlines", "manywires", "spokenpins",
 	"keyed", "wiresaid", "leadvalues", "grid", "twoside", "titled",
-	"parted", "plugwires", "huelines", "madeover", "block", "bothends", "described", "thingpins", "together", "settle", "toget",
+	"parted", "plugwires", "huelines", "copies", "madeover", "block", "bothends", "described", "thingpins", "together", "settle", "toget",
 	"plugindex", "reading", "draft", "ratings", "saidonce", "likeabove",
 	"total", "taghues", "farside", "runon", "grouphead", "cablecells", "row", "endpins", "toldpairs", "join", "audit"}
 

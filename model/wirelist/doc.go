@@ -26,7 +26,8 @@
 // all rows below it, cablecells what the cells of a row say of cables and of the wires that go
 // with its own, runon puts rows together that go on in the next one, farside what the tables of two devices say of one wire,
 // bothends the columns of both ends in a cell, thingpins those of a thing and its unit, together
-// gives the columns of a plain table their meanings all at once, total holds the line that sums a list up;
+// gives the columns of a plain table their meanings all at once, evenlines makes tables of lines that are all
+// built alike, total holds the line that sums a list up;
 // huecodes finds whose short forms the cells of a column of colours are, saidonce what a list says once of many wires; endpins parts
 // the ends of whole columns; toldpairs finds the sentences that twist wires together, freesaid reads those that say which cavities are
 // free; penned makes rows of lines that say in the words of a language where their wires go, stamped
@@ -61,7 +62,8 @@
 // ratings the fuses of wires that another table has; countrow finds the row that counts the cells of
 // its columns, iolist reads the inputs and outputs of cards, labelids takes labels for
 // the numbers of wires, lineletters writes out the letters of colours that lines end in,
-// titlepin makes headings plain that name the plug of their title; madeover hands rows to those that write them anew.
+// titlepin makes headings plain that name the plug of their title, copies tells several things of one kind apart; madeover hands rows to
+// those that write them anew.
 //
 // What is not understood is never guessed away. It stays as text in the note of its
 // wire and as a finding with file, row and column. A connector, a far end, a length

@@ -103,6 +103,7 @@ func imported(tables []table.Table, opt draft.Options, l *letter) (model.Harness
 	farside.SamePins(im, tables)
 	taghues.Take(im)
 	farside.FromThere(im)
+	farside.OwnDevices(im)
 	ratings.Names(im)
 	join.Ends(im)
 	takeFreeOfRuns(im, tables)

@@ -12,6 +12,7 @@ import (
 	"contralay/model/wirelist/dotends"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/endrows"
+	"contralay/model/wirelist/evenlines"
 	"contralay/model/wirelist/farheads"
 	"contralay/model/wirelist/gaprows"
 	"contralay/model/wirelist/goeson"
@@ -54,6 +55,7 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 		t.Rows = plaintitle.Rows(t)
 		t.Rows = manual.Rows(t)
 		t.Rows = goeson.Rows(t)
+		t.Rows = evenlines.Rows(h, t)
 		t.Rows = withPlaces(im, h, t)
 		t.Rows = atplaces.Below(h, t)
 		t.Rows = boardpads.Rows(h, t)

@@ -167,6 +167,14 @@ func (f *Found) pieced() bool {
 	return len(b.Head) == 1 && len(b.Rows) > 0 && pieces.IsHead(b.Head[0]) && b.Head[0].Line == b.Rows[0].Line
 }
 
+// headed reports whether the table has headings that are known, or at least one that is in a row that a rule of Markdown makes headings.
+//
+//	| DB9 | OBD | Signal | Colour |
+//	|-----|-----|--------|--------|
+func (f *Found) headed(h shape.Headings) bool {
+	return slices.ContainsFunc(f.Block.Head, func(r table.Row) bool { return h.IsHead(r) || r.Ruled && h.KnowsOne(r) })
+}
+
 // headless are the rows, as the sheet has them, of tables that are read without headings and of which nothing is said.
 func headless(h shape.Headings, t *table.Table, all []Found) (taken pieces.Taken) {
 	of := map[int]bool{}
@@ -174,7 +182,7 @@ func headless(h shape.Headings, t *table.Table, all []Found) (taken pieces.Taken
 	numbers := 0
 	for i := range all {
 		f := &all[i]
-		if !f.Wires() || slices.ContainsFunc(f.Block.Head, h.IsHead) || f.Block.Told || !f.Said.Nothing() {
+		if !f.Wires() || f.headed(h) || f.Block.Told || !f.Said.Nothing() {
 			continue
 		}
 		b := f.Reading().Block
@@ -218,8 +226,8 @@ func unread(h shape.Headings, t *table.Table, all []Found, over []table.Row) []t
 			return nil
 		}
 		wires = wires || f.Wires()
-		switch known := slices.ContainsFunc(f.Block.Head, h.IsHead); {
-		case known:
+		switch {
+		case f.headed(h):
 		case !f.Wires():
 			rows = append(rows, f.All...)
 		default:

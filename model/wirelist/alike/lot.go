@@ -26,6 +26,7 @@ func newLot(near, far []string) *lot {
 			bareSizes(side)
 		}
 		wholeSections(side)
+		currentsAside(side)
 	}
 	return l
 }

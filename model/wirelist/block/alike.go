@@ -22,7 +22,7 @@ type together struct{ *finder }
 func (f together) alikeLines() {
 	f.cavities, f.ends = map[int]alike.Line{}, map[int]alike.Line{}
 	rows := f.t.Rows
-	labelled := f.labelled()
+	labelled, numbers := f.labelled(), runline.Numbers{}
 	for i := 0; i < len(rows); {
 		n := f.alikeFrom(i)
 		if n < 2 {
@@ -34,6 +34,7 @@ func (f together) alikeLines() {
 			texts[k] = runline.ColonsForDashes(r.Cells[0])
 		}
 		runs, both := alike.Runs(texts)
+		numbered := numbers.Count(texts)
 		if labelled != nil && !both {
 			runs, both = alike.LabelledRuns(texts)
 		}
@@ -42,7 +43,7 @@ func (f together) alikeLines() {
 				l.Whole = labelled[texts[0]]
 				f.ends[rows[i+k].Line] = l
 			}
-		} else if lines, ok := alike.Cavities(texts); ok && !runline.AreNumbered(texts) {
+		} else if lines, ok := alike.Cavities(texts); ok && !numbered {
 			if f.moreThanAlone(texts, lines) || alike.ToThings(texts) || max(f.points(i), f.arrowPoints(i)) < n {
 				for k, l := range lines {
 					f.cavities[rows[i+k].Line] = l

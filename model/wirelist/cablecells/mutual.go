@@ -5,8 +5,8 @@ import (
 	"contralay/model/wirelist/value"
 )
 
-// Partners settles of each table which wires the cells about cables name.
-func Partners(items []*draft.Item) {
+// partners settles of each table which wires the cells about cables name.
+func partners(items []*draft.Item) {
 	for from := 0; from < len(items); {
 		to := from + 1
 		for to < len(items) && items[to].Block == items[from].Block && items[to].Place.Sheet == items[from].Place.Sheet &&

@@ -135,18 +135,7 @@ func (im *Importer) Named(called string, place table.Place, titled bool) *Term {
 		}
 	}
 	if t == nil {
-		own := id
-		for n := max(im.nth[own], 2); im.Taken(id); n++ {
-			id = fmt.Sprintf("%s-%d", own, n)
-			if im.nth == nil {
-				im.nth = map[string]int{}
-			}
-			im.nth[own] = n
-		}
-		t = &Term{Index: len(im.Terms), Place: place, At: map[string]table.Place{}, State: map[string]name.State{}}
-		t.ID = id
-		im.Terms = append(im.Terms, t)
-		im.ByKey["\x00"+id] = t
+		t = im.made(id, place)
 	}
 	if full != "" && im.ByKey[full] == nil {
 		im.ByKey[full] = t
@@ -160,6 +149,32 @@ func (im *Importer) Named(called string, place table.Place, titled bool) *Term {
 	if titled && !t.Titled {
 		t.Titled, t.Place = true, place
 	}
+	return t
+}
+
+// Another makes one more termination of a name that a connector has already; the name goes on meaning that connector.
+func (im *Importer) Another(called string, place table.Place) *Term {
+	t := im.made(im.keysOf(called).id, place)
+	if called != t.ID {
+		t.Name = model.Some(called)
+	}
+	return t
+}
+
+// made makes a termination with an id, or with a number behind it where another has it.
+func (im *Importer) made(id string, place table.Place) *Term {
+	own := id
+	for n := max(im.nth[own], 2); im.Taken(id); n++ {
+		id = fmt.Sprintf("%s-%d", own, n)
+		if im.nth == nil {
+			im.nth = map[string]int{}
+		}
+		im.nth[own] = n
+	}
+	t := &Term{Index: len(im.Terms), Place: place, At: map[string]table.Place{}, State: map[string]name.State{}}
+	t.ID = id
+	im.Terms = append(im.Terms, t)
+	im.ByKey["\x00"+id] = t
 	return t
 }
 

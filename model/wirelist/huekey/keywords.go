@@ -14,7 +14,7 @@ import (
 // keyOfWords reads a text that holds short forms with the word of each behind it and nothing else, behind a word that leads to a key or
 // none. nil where it is anything else.
 func keyOfWords(text string) ColourKey {
-	text = strings.TrimRight(text, ". ")
+	text = strings.TrimRight(withoutSentence(text), ". ")
 	text = strings.TrimLeft(withoutOtherWords(text), partsOfKey)
 	first := text
 	if i := strings.IndexAny(text, partsOfKey); i >= 0 {
@@ -42,6 +42,18 @@ func keyOfWords(text string) ColourKey {
 		}
 	}
 	return key
+}
+
+// withoutSentence leaves out the sentence behind a key that says how its letters are put together: "W white, B black. Second letter is the
+// tracer." It has no numbers, and no short form begins it.
+func withoutSentence(text string) string {
+	const most = 12 // words of it (no source)
+	front, behind, ok := strings.Cut(text, ". ")
+	w := strings.Fields(behind)
+	if !ok || len(w) < 2 || len(w) > most || IsKeyPair(w[0], w[1]) || strings.ContainsAny(behind, "0123456789:=/") {
+		return text
+	}
+	return front
 }
 
 // OnlyKey reads a line that is a key to colours and nothing else: most of its short forms are letters of their words, "A red, B blue" are

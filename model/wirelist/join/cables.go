@@ -20,7 +20,7 @@ import (
 // the drain of a shield are no wires.
 func Cables(im *draft.Importer) {
 	drains := takeDrains(im)
-	cablecells.Partners(im.Items)
+	cablecells.Settle(im, drains)
 	in := map[*draft.Item]int{} // number of the group it is in, from 1
 	byColumn(im, in)
 	byName(im, in)

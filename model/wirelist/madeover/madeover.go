@@ -4,6 +4,7 @@ package madeover
 import (
 	"contralay/model/wirelist/cableheads"
 	"contralay/model/wirelist/cablelines"
+	"contralay/model/wirelist/copies"
 	"contralay/model/wirelist/corecells"
 	"contralay/model/wirelist/countrow"
 	"contralay/model/wirelist/iolist"
@@ -24,6 +25,7 @@ func Rows(h shape.Headings, titles []table.Row, head table.Row, rows []table.Row
 		head = titlepin.Headed(h, titles, head)
 		head, rows = iolist.Headed(h, head, rows)
 		head, rows = labelids.Headed(h, head, rows)
+		head, rows = copies.Spread(h, head, rows)
 	}
 	head, rows = titled.CableBetween(titles, head, rows)
 	head, rows = cableheads.Spread(h, titles, head, rows, mark)

@@ -134,7 +134,7 @@ func linesOf(h shape.Headings, rows []table.Row, most int, r reader) lines {
 	all := lines{lang: r.lang, of: map[int]*line{}, asked: map[int]bool{}}
 	r.key = h.Colours
 	for _, row := range rows {
-		if row.Level > 0 || row.Struck || row.Sketch {
+		if row.Level > 0 || row.Struck || row.Sketch || row.Ruled && h.KnowsOne(row) {
 			continue
 		}
 		cells := nonEmpty(row.Cells)

@@ -80,9 +80,7 @@ func deviceColumn(l *look) []shape.Column {
 			of = append(of, i)
 		}
 	}
-	if len(of) == 2 && l.Prof[of[0]].All(l.Prof[of[0]].Numbers) != l.Prof[of[1]].All(l.Prof[of[1]].Numbers) &&
-		!column.Addresses(l.Src.Rows, of[0]) && !column.Addresses(l.Src.Rows, of[1]) &&
-		(placehead.Of(l.Cols[of[0]].Head) == "" || placehead.Of(l.Cols[of[1]].Head) == "") {
+	if len(of) == 2 && column.NumberBesideNames(l.Cols, l.Src.Rows, of[0], of[1]) {
 		return nil // a number beside names is as likely an address
 	}
 	if len(of) == 0 || len(of) == 1 && l.saysOfWires() < 2 || len(of) > 2 || len(of) < 2 && l.Has(l.Cols, name.FieldPin) ||

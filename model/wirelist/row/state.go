@@ -90,7 +90,10 @@ func readState(im *draft.Importer, b *shape.Block, cells []string, it *draft.Ite
 		value.IsNothing(b.Cell(cells, name.FieldTo)) {
 		s = name.Blank // "KEY" in place of a colour
 	}
-	if s == name.Used && !wired && words.IsForLater(it.Signal) && value.IsNothing(b.Cell(cells, name.FieldTo)) && !pads.Lands(b, cells) {
+	kept := b.Has(name.FieldColour, name.FieldGauge) && it.OwnID == "" && !joinsTwo(b, cells) &&
+		words.KeepsRoom(b.Cell(cells, name.FieldNote))
+	if s == name.Used && !wired && (kept || words.IsForLater(it.Signal)) && value.IsNothing(b.Cell(cells, name.FieldTo)) &&
+		!pads.Lands(b, cells) {
 		s = name.Reserved
 	}
 	if s == name.Reserved && !wired && freeword.IsSpareFor(table.Fold(it.Signal)) && !value.IsNothing(b.Cell(cells, name.FieldTo)) {

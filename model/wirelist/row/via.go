@@ -57,6 +57,9 @@ func viaRow(im *draft.Importer, b *shape.Block, cells []string, it draft.Item, o
 	case it.Drain && len(tos) == 0 && len(through) == 1: // it ends in the bulkhead
 		betweenEnds(im, it, froms, through[0].end(), column(through[0].col))
 		return
+	case it.Drain && len(froms) == 0 && len(through) == 1: // it begins there
+		betweenEnds(im, it, through[0].end(), tos, column(through[0].col))
+		return
 	}
 	for _, p := range through {
 		one := it

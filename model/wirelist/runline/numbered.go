@@ -1,6 +1,7 @@
 package runline
 
 import (
+	"strconv"
 	"strings"
 
 	"contralay/model/wirelist/name"
@@ -39,6 +40,61 @@ func AreNumbered(lines []string) bool {
 		}
 	}
 	return 3*n >= 2*len(lines) && again && len(lines) > 1
+}
+
+// Numbers are the numbers before lines that AreNumbered has told apart from cavities, and the ends that these lines name; the zero value
+// has seen none.
+type Numbers struct {
+	last int
+	ends map[string]bool
+}
+
+// Count reports whether some lines are numbered as AreNumbered tells, or count on where such lines before them in the sheet ended, one by
+// one, with both ends in each. Those that count from one again are wires too where most begin at an end of the lines before.
+//
+//  12. Fuse box F6 -> Heater
+//
+//     NEGATIVES
+//
+//  13. Battery - -> Shunt
+//
+//  14. Heater -> Shunt
+func (n *Numbers) Count(lines []string) bool {
+	if n.last == 0 && !AreNumbered(lines) {
+		return false // most texts
+	}
+	last, first := 0, 0
+	var ends []string
+	for i, line := range lines {
+		number, rest, _ := strings.Cut(line, " ")
+		at, err := strconv.Atoi(strings.TrimRight(number, ".):"))
+		from, to, _ := Part(strings.TrimSpace(rest))
+		if err != nil || from == "" || to == "" || i > 0 && at != last+1 {
+			return AreNumbered(lines)
+		}
+		if i == 0 {
+			first = at
+		}
+		last = at
+		ends = append(ends, table.Fold(from), table.Fold(to))
+	}
+	met := 0
+	for i := 0; i < len(ends); i += 2 {
+		if n.ends[ends[i]] {
+			met++
+		}
+	}
+	if !(n.last > 0 && first == n.last+1) && !(first == 1 && 2*met > len(lines)) && !AreNumbered(lines) {
+		return false
+	}
+	if n.ends == nil {
+		n.ends = map[string]bool{}
+	}
+	for _, e := range ends {
+		n.ends[e] = true
+	}
+	n.last = last
+	return true
 }
 
 // isMark reports whether a word is a few capitals, as what a device has on its terminals is written: "OUT", "NEG". The name of a wire can

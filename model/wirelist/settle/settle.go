@@ -113,6 +113,7 @@ func (l *Look) settle() {
 	}
 	bothends.UnitNames(l.Cols, l.Prof, func(w string) bool { return l.Heads.Words[w].Field == name.FieldSignal })
 	soleName(l)
+	thingpins.Names(l.Cols, l.Prof, l.Src.Rows)
 	described.Settle(l.Cols, l.Prof, l.Src.Rows)
 	remarkNames(l)
 	splicecells.Settle(l.Cols, l.Src.Rows)
