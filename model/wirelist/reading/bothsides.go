@@ -29,7 +29,7 @@ func bothSides(l *look) []shape.Column {
 		if c.Given || p.Filled == 0 {
 			continue
 		}
-		if i < len(onSide) && onSide[i] >= 0 && isOfEnd(c.Field) {
+		if i < len(onSide) && onSide[i] >= 0 && (isOfEnd(c.Field) || c.Field == name.FieldSignal && !c.Known()) {
 			s := onSide[i]
 			sides[s] = append(sides[s], i)
 			continue
