@@ -7,6 +7,7 @@ import (
 	"contralay/model/wirelist/abreast"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/huekey"
+	"contralay/model/wirelist/lineletters"
 	"contralay/model/wirelist/report"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
@@ -50,8 +51,25 @@ func colourKey(im *draft.Importer, tables []table.Table) []table.Table {
 		if kept != nil {
 			t.Rows = kept
 		}
+		writeLetters(im, t)
 	}
 	return out
+}
+
+// writeLetters writes out the letters of colours at the ends of the lines of a text; where the lists give no key to them, a person should
+// look.
+func writeLetters(im *draft.Importer, t *table.Table) {
+	if im.Opt.Recipe != nil && len(im.Opt.Recipe.Colours) > 0 {
+		return
+	}
+	key := im.Keys[t.File]
+	rows, lines := lineletters.Rows(t.Rows, key)
+	if lines == nil {
+		return
+	}
+	if t.Rows = rows; key == nil {
+		im.Doubt(noKey, table.Place{File: t.File, Sheet: t.Sheet, Row: lines[0].Line}, "", asOldLetters, lines)
+	}
 }
 
 // onlyKey is what a line that says nothing else says of colours: the line is a key itself, or it goes on with the one above it.

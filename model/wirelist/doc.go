@@ -37,7 +37,8 @@
 // of two columns that are headed by the places of their ends, boardpads those of the pads of a board and of modules,
 // gaprows those of two columns of a text, midarrow tables
 // with a column of arrows between the two, parthead those whose columns are headed by the parts that the wires join, twoheads
-// joins headings that stand in two rows, severalto columns that count the places where a wire goes, codedwires parts the letters
+// joins headings that stand in two rows, severalto columns that count the places where a wire goes, stripsides makes
+// a wire for either side of a terminal whose sides differ, codedwires parts the letters
 // of a colour from a size, plaintitle makes lines plain that name a connector, described
 // parts the short names of nets from the texts about them, taghues finds the colours
 // at the end of the numbers of wires, pinhues those beside cavities, rising tells numbers that rise by one, dotends finds tables
@@ -59,7 +60,8 @@
 // ownends rows without headings that count the cavities of one connector, toget lists of things
 // to buy, plugindex the index of the connectors, worksteps the steps of work between the wires, endrows the wires with a row for each end,
 // ratings the fuses of wires that another table has; countrow finds the row that counts the cells of
-// its columns, iolist reads the inputs and outputs of cards,
+// its columns, iolist reads the inputs and outputs of cards, labelids takes labels for
+// the numbers of wires, lineletters writes out the letters of colours that lines end in,
 // titlepin makes headings plain that name the plug of their title, copies tells several things of one kind apart; madeover hands rows to
 // those that write them anew.
 //

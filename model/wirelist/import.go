@@ -309,7 +309,7 @@ func readTable(im *draft.Importer, h shape.Headings, t *table.Table, met map[int
 			r.Block.Lang = im.Opt.Recipe.Language
 		}
 		im.Colours = h.Colours
-		takeLetters(im, r.Block, place)
+		takeLetters(im, r.Block, colours, place)
 		takePlain(im, r.Block, colours, place)
 		saidonce.ToldOnce(im, r.Block, told)
 		saidonce.OverallOf(im, r.Block, wide)

@@ -17,26 +17,34 @@ import (
 //	From    | To      | Colour
 //	Dynamo  | Box     | NY
 //	Switch  | Lamp    | UW
-func takeLetters(im *draft.Importer, b *shape.Block, place table.Place) {
+//
+// all are the colours of all tables of the list, each once: a small one among them may hold too few to tell.
+func takeLetters(im *draft.Importer, b *shape.Block, all []string, place table.Place) {
 	if b.Key = im.Colours; len(im.Colours) > 0 || im.Opt.Recipe != nil && len(im.Opt.Recipe.Colours) > 0 {
 		return
 	}
-	i := slices.IndexFunc(b.Cols, func(c shape.Column) bool { return c.Field == name.FieldColour })
-	if i < 0 || b.Has(name.FieldStripe) {
+	i := colourColumn(b)
+	if i < 0 {
 		return
 	}
-	var cells []string
-	for _, r := range b.Rows {
-		if i < len(r.Cells) && !shape.IsText(r) {
-			cells = append(cells, r.Cells[i])
-		}
+	cells := colourCells(b, i)
+	if k := slices.IndexFunc(b.Cols, func(c shape.Column) bool { return c.Field == name.FieldStripe }); k >= 0 {
+		cells = append(cells, colourCells(b, k)...)
 	}
-	if !huekey.AreLetters(cells) {
+	key := huekey.LettersOf(cells)
+	if key == nil {
+		key = huekey.LettersOf(all)
+	}
+	if key == nil {
 		return
 	}
-	b.Key = huekey.LetterKey()
-	im.Colours = b.Key
+	b.Key, im.Colours = key, key
 	place.Row = b.Head
-	im.Doubt("one letter for each colour, and no key to them", place, shape.At(b.Cols, i),
-		"taken as N brown, U blue, P purple, S grey, K pink; say what they mean if they are others", row.DataRows(b))
+	im.Doubt(noKey, place, shape.At(b.Cols, i), asOldLetters, row.DataRows(b))
 }
+
+// What the report says of such letters.
+const (
+	noKey        = "one letter for each colour, and no key to them"
+	asOldLetters = "taken as N brown, U blue, P purple, S grey, K pink; say what they mean if they are others"
+)

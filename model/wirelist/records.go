@@ -25,6 +25,7 @@ import (
 	"contralay/model/wirelist/manual"
 	"contralay/model/wirelist/manywires"
 	"contralay/model/wirelist/midarrow"
+	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/noted"
 	"contralay/model/wirelist/ownends"
 	"contralay/model/wirelist/parthead"
@@ -40,6 +41,7 @@ import (
 	"contralay/model/wirelist/spokenpins"
 	"contralay/model/wirelist/squaremm"
 	"contralay/model/wirelist/stamped"
+	"contralay/model/wirelist/stripsides"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/twoheads"
 	"contralay/model/wirelist/wiresaid"
@@ -65,6 +67,7 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 		t.Rows = midarrow.Rows(h, t)
 		t.Rows = gaprows.Rows(h, t)
 		t.Rows = withParts(im, h, t)
+		t.Rows = withStrips(im, h, t)
 		t.Rows = twoheads.Rows(h, t)
 		t.Rows = severalto.Rows(h, t)
 		t.Rows = codedwires.Rows(h, t)
@@ -129,6 +132,16 @@ func withOwnEnds(im *draft.Importer, h shape.Headings, t *table.Table) []table.R
 	for _, of := range told {
 		im.Doubt("a table without headings", table.Place{File: t.File, Sheet: t.Sheet, Row: of[0].Line}, "",
 			"its columns are taken by their cells; say what they mean if they are something else", of)
+	}
+	return rows
+}
+
+// withStrips makes the rows of the wires on both sides of terminals; a person should look where nothing names their strip.
+func withStrips(im *draft.Importer, h shape.Headings, t *table.Table) []table.Row {
+	rows, unnamed := stripsides.Rows(h, t)
+	for _, line := range unnamed {
+		im.Say(report.Warn, "terminals of a strip that nothing names", table.Place{File: t.File, Sheet: t.Sheet, Row: line},
+			name.BaseName(t.File), "called by the name of the file; say its name")
 	}
 	return rows
 }

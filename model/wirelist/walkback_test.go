@@ -119,6 +119,11 @@ func walkBack(t *testing.T, list string, data []byte) int {
 					"W", "white").Replace(c))
 			}
 		}
+		if strings.HasPrefix(list, "obl3") { // the last word of a line is letters
+			for _, c := range slices.Clone(b.cells) {
+				b.cells = append(b.cells, inWords(list, c[strings.LastIndexByte(c, ' ')+1:]))
+			}
+		}
 		if list == "wi04-letters-beside-sizes.txt" { // a line above its points does
 			for _, c := range slices.Clone(b.cells) {
 				b.cells = append(b.cells, strings.NewReplacer(" N ", " brown ", "N/W", "brown/white", "P/W", "pink/white").Replace(c))
@@ -416,11 +421,14 @@ func inWords(list, cell string) string {
 		return strings.NewReplacer("DBU", "dark blue", "DKB", "dark blue", "HGR", "light grey", "LGN", "light green", "BLC",
 			"light blue").Replace(cell)
 	}
-	if !slices.ContainsFunc([]string{"qu01-", "qu02-", "qu09-", "w04-"}, in) || len(cell) > 3 {
+	if !slices.ContainsFunc([]string{"qu01-", "qu02-", "qu09-", "w04-", "obl01-", "obl02-", "obl03-", "obl05-", "obl31-",
+		"obl37-", "obl38-",
+		"obl32-", "obl33-"}, in) || len(cell) > 3 {
 		return cell
 	}
 	return strings.Trim(strings.NewReplacer("LG", "light green/", "L", "blue/", "N", "brown/", "R", "red/", "U", "blue/", "B", "black/",
-		"Y", "yellow/", "G", "green/", "W", "white/", "P", "purple/", "/", "").Replace(cell), "/")
+		"Y", "yellow/", "G", "green/", "W", "white/", "P", "purple/", "K", "pink/", "S", "grey/", "O", "orange/",
+		"/", "").Replace(cell), "/")
 }
 
 // above reports whether some cell says "as above", or has words that the report says were taken so.

@@ -97,10 +97,10 @@ type pair struct{ cell, value string }
 
 // isSame reports whether a cell of a column of colours is the colour of one of some wires.
 func (a *auditor) isSame(texts []*text, t *Table, col int, cell string) bool {
-	if t.Cols[col].Field != name.FieldColour {
-		return false
-	}
 	cell = t.Key.InEnglish(cell)
+	if t.Cols[col].Field != name.FieldColour {
+		return t.Cols[col].Field == name.FieldStripe && a.stands(texts, t, cell)
+	}
 	return slices.ContainsFunc(texts, func(x *text) bool {
 		same, ok := a.same[pair{cell, x.code}]
 		if !ok {

@@ -132,8 +132,16 @@ func parse(text string, mark value.Mark) (of said, ok bool) {
 		switch piece = strings.TrimSpace(piece); {
 		case k == 0:
 			words := strings.Fields(piece)
-			if len(words) == 2 && IsWord(words[0]) {
+			called := len(words) > 1 && IsWord(words[0])
+			if called && (len(words) == 2 || name.IsDesignator(words[1])) {
 				words = words[1:]
+			}
+			if len(words) > 1 && name.IsDesignator(words[0]) && value.HasDigit(words[0]) {
+				of.kind, of.length = unparted(words[1:], called, mark)
+				if of.kind == "" {
+					return said{}, false
+				}
+				words = words[:1]
 			}
 			if len(words) != 1 || !strings.ContainsAny(words[0], "0123456789") {
 				return said{}, false
@@ -144,8 +152,8 @@ func parse(text string, mark value.Mark) (of said, ok bool) {
 		case of.kind == "" && value.CoreSize(piece, mark) != "":
 			of.kind = piece
 		default:
-			if _, is := value.ParseLength(piece, "", mark); is && of.length == "" {
-				of.length = piece
+			if of.length == "" {
+				of.length = lengthAtEnd(strings.Fields(piece), mark)
 			}
 		}
 	}
@@ -153,6 +161,46 @@ func parse(text string, mark value.Mark) (of said, ok bool) {
 		of.kind, _ = kindOf(pieces[1:], mark) // "Cable W7 (3 core, 0.25 mm² each)"
 	}
 	return of, of.kind != ""
+}
+
+// unparted is the kind that some words behind the name of a cable begin with, where blanks alone part what is said of it, and the length
+// that they end in: "W5 12 x 1.5 mm² numbered length 4 m". Where no word says that it is a cable, the size
+// has its unit: "PDM2 16 x 25 A outputs" is none.
+func unparted(words []string, called bool, mark value.Mark) (kind, length string) {
+	const most = 4 // words, "12 x 1.5 mm²"
+	for n := min(len(words), most); n > 0; n-- {
+		kind = strings.Join(words[:n], " ")
+		if f := table.Fold(kind); value.CoreSize(kind, mark) != "" && (called || strings.Contains(f, "mm") || strings.Contains(f, "awg")) {
+			return kind, lengthAtEnd(words[n:], mark)
+		}
+	}
+	return "", ""
+}
+
+// lengthAtEnd is the length that some words are, or end in behind a word for it; "" where they say none.
+func lengthAtEnd(words []string, mark value.Mark) string {
+	if piece := strings.Join(words, " "); piece != "" {
+		if _, is := value.ParseLength(piece, "", mark); is {
+			return piece
+		}
+	}
+	for n := 1; n <= 2 && n < len(words); n++ {
+		last := strings.Join(words[len(words)-n:], " ")
+		if _, is := value.ParseLength(last, "", mark); is && isLengthWord(words[len(words)-n-1]) {
+			return last
+		}
+	}
+	return ""
+}
+
+// isLengthWord reports whether a word says that a length follows. From memory, no source.
+func isLengthWord(w string) bool {
+	switch table.Fold(strings.Trim(w, ".:=")) {
+	case "length", "len", "l", "lange", "lg", "longueur", "long", "longitud", "lunghezza", "lengte", "langd", "laengde", "lengde", "pituus",
+		"dlugosc", "delka", "comprimento":
+		return true
+	}
+	return false
 }
 
 // IsWord reports whether a word says that the name of a cable follows.

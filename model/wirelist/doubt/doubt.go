@@ -70,6 +70,9 @@ func (d Reading) couldBeEnd(i int) bool {
 	if name.IsSpent(c.Head) || len(w) > 4 || p.Prose > 0 || sidehead.NumbersPart(c.Head, "", name.FieldConnector) {
 		return false
 	}
+	if column.Addresses(d.Rows, i) && d.Block.Has(name.FieldPin) && d.Block.Has(name.FieldTo) {
+		return false // how the controller calls the channel whose terminal stands beside it
+	}
 	last := ""
 	if len(w) > 0 {
 		last = w[len(w)-1]

@@ -23,7 +23,7 @@ import (
 // The cells say so: the channels of each card differ, those of the devices are names without cavities, and each terminal is a whole end.
 func Headed(h shape.Headings, head table.Row, rows []table.Row) (table.Row, []table.Row) {
 	ids := slices.ContainsFunc(head.Cells, func(c string) bool {
-		f := table.Fold(c)
+		f := strings.Join(name.Words(table.Fold(c)), " ")
 		return f != "tag" && h.Words[f].Field == name.FieldWire
 	})
 	card, channel, terminal, device, text := -1, -1, -1, -1, -1
@@ -31,7 +31,11 @@ func Headed(h shape.Headings, head table.Row, rows []table.Row) (table.Row, []ta
 		switch kind := kindOf(c); {
 		case kind == "tag" && ids && device < 0:
 			device = i // the wires have numbers of their own
+		case kind == "" && terminal < 0 && h.Words[strings.Join(name.Words(table.Fold(c)), " ")].Field == name.FieldTo:
+			terminal = i // "Goes to"
 		case kind == "", kind == "tag" && !ids:
+		case kind == "terminal" && channel < 0 && card >= 0 && i == card+1 && !areWhole(rows, i):
+			channel = i // those of the card itself
 		case kind == "card" && card < 0:
 			card = i
 		case kind == "channel" && channel < 0:
@@ -76,7 +80,8 @@ func kindOf(head string) string {
 		return "card"
 	case "ch", "channel", "channel no", "chan", "kanal", "kan", "canal", "voie", "canale", "kanaal", "bit":
 		return "channel"
-	case "terminal", "term", "klemme", "borne", "morsetto", "borna", "borne no", "klem", "plint", "strip terminal":
+	case "terminal", "term", "klemme", "borne", "morsetto", "borna", "borne no", "klem", "plint", "strip terminal",
+		"terminal strip", "strip", "klemmleiste", "klemmenleiste", "bornier", "morsettiera", "klemmenstrook":
 		return "terminal"
 	case "device", "field device", "gerat", "betriebsmittel", "bmk", "appareil", "apparecchio", "aparato", "apparaat", "sensor", "aktor":
 		return "device"

@@ -8,6 +8,7 @@ import (
 	"contralay/model/wirelist/corecells"
 	"contralay/model/wirelist/countrow"
 	"contralay/model/wirelist/iolist"
+	"contralay/model/wirelist/labelids"
 	"contralay/model/wirelist/pinhues"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
@@ -23,6 +24,7 @@ func Rows(h shape.Headings, titles []table.Row, head table.Row, rows []table.Row
 	if h.HeadLine() == 0 && !h.Numbered() && h.Recipe == nil {
 		head = titlepin.Headed(h, titles, head)
 		head, rows = iolist.Headed(h, head, rows)
+		head, rows = labelids.Headed(h, head, rows)
 		head, rows = copies.Spread(h, head, rows)
 	}
 	head, rows = titled.CableBetween(titles, head, rows)

@@ -193,6 +193,15 @@ func endsWithoutColon(cell string) (ends []End) {
 	return ends
 }
 
+// isGroundCode reports whether a piece is a short form for the ground, a place of its own.
+func isGroundCode(piece string) bool {
+	switch strings.TrimRight(piece, "0123456789") {
+	case "GND", "PE", "EARTH", "ERDE", "MASSE":
+		return true
+	}
+	return false
+}
+
 // endsBetween parts a cell at the marks; it gives none where any piece is no end.
 func endsBetween(parted, marks string) (ends []End, more string) {
 	connector := ""
@@ -201,6 +210,9 @@ func endsBetween(parted, marks string) (ends []End, more string) {
 		switch {
 		case found:
 			connector = strings.TrimSpace(name)
+		case connector == "" && len(ends) == 0 && isGroundCode(strings.TrimSpace(piece)):
+			ends = append(ends, End{Connector: strings.TrimSpace(piece)}) // "GND, M1:4"
+			continue
 		case connector == "":
 			return nil, "" // "Relay, fuel pump:30": the comma is of the name
 		default:

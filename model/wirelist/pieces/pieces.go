@@ -139,6 +139,9 @@ func linesOf(h shape.Headings, rows []table.Row, most int, r reader) lines {
 		}
 		cells := nonEmpty(row.Cells)
 		text := joined(cells)
+		if row.Gap != nil && len(cells) == 1 && r.isColour(row.Gap[1]) {
+			text = row.Gap[0] + "  " + row.Gap[1] // "to Lamp     red" is no red lamp
+		}
 		if huekey.ReadColourKey(text) != nil {
 			continue // it is told as such
 		}

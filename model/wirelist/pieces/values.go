@@ -58,6 +58,9 @@ func (r reader) isColour(text string) bool {
 	if strings.ContainsAny(text, "0123456789+") {
 		return false
 	}
+	if letter, rest, more := strings.Cut(text, " "); more && len(letter) == 1 && len(rest) > 2 {
+		return false // the last word of a name, "lamp R blue/white"
+	}
 	_, ok := value.ParseColour(r.key.InEnglish(text), r.lang)
 	return ok
 }

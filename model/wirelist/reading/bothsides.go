@@ -7,7 +7,6 @@ import (
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/sidehead"
-	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/words"
 )
 
@@ -30,19 +29,23 @@ func bothSides(l *look) []shape.Column {
 		if c.Given || p.Filled == 0 {
 			continue
 		}
-		if i < len(onSide) && onSide[i] >= 0 && isOfEnd(c.Field) {
+		if i < len(onSide) && onSide[i] >= 0 && (isOfEnd(c.Field) || c.Field == name.FieldSignal && !c.Known()) {
 			s := onSide[i]
 			sides[s] = append(sides[s], i)
 			continue
 		}
-		if l.EndsInPin(c.Head) || c.Field == name.FieldPin || saysPassage(c.Head) { // "Bulkhead" alone heads its ways
+		if l.EndsInPin(c.Head) || c.Field == name.FieldPin || words.SaysPassage(c.Head) { // "Bulkhead" alone heads its ways
 			if pin >= 0 || !p.Unique() || !p.Most(p.Cavities) {
 				return nil
 			}
 			pin = i
 		}
 	}
-	if pin < 0 || !l.tellsWall(cols[pin].Head) {
+	if pin < 0 {
+		return nil
+	}
+	wall := false
+	if wall, cols[pin].Landed = l.tellsWall(cols[pin].Head); !wall {
 		return nil
 	}
 	for s, of := range sides {
@@ -69,7 +72,7 @@ func bothSides(l *look) []shape.Column {
 		}
 	}
 	cols[pin].Field, cols[pin].Of = name.FieldVia, ""
-	if device := passageOf(cols[pin].Head); name.IsDesignator(device) || saysPassage(device) && l.Titled() == "" {
+	if device := column.PassageOf(cols[pin].Head); name.IsDesignator(device) || words.SaysPassage(device) && l.Titled() == "" {
 		cols[pin].Of = device
 	}
 	return cols
@@ -84,10 +87,16 @@ func isOfEnd(f name.Field) bool {
 	return false
 }
 
-// tellsWall reports whether the heading of the ways, or a text above the table, says that wires go through there.
-func (l *look) tellsWall(head string) bool {
-	return saysPassage(head) || slices.ContainsFunc(slices.Concat(l.Src.Path, l.Src.Titles), func(r table.Row) bool {
+// tellsWall reports whether the heading of the ways, or a text above the table, says that wires go through there: as they do at the
+// terminals of a strip, where they are landed.
+//
+//	Terminal strip X1
+//	Terminal | Wire | Internal | External
+func (l *look) tellsWall(head string) (tells, landed bool) {
+	for _, r := range slices.Concat(l.Src.Path, l.Src.Titles) {
 		_, text := r.Filled()
-		return slices.ContainsFunc(name.Words(table.Fold(text)), words.IsPassage)
-	})
+		wall, strip := words.TellsWall(text)
+		tells, landed = tells || wall, landed || strip
+	}
+	return tells || landed || words.SaysPassage(head), landed && !tells && !words.SaysPassage(head)
 }

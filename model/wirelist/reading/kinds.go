@@ -3,7 +3,9 @@ package reading
 import (
 	"cmp"
 	"slices"
+	"strings"
 
+	"contralay/model/wirelist/cableheads"
 	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/placehead"
@@ -24,6 +26,9 @@ func through(l *look) []shape.Column {
 		!l.Prof[pin].Most(l.Prof[pin].Cavities) || !l.Prof[pin].Unique() || l.Titled() == "" {
 		return nil
 	}
+	if first, _, _ := strings.Cut(l.Titled(), " "); cableheads.IsWord(first) {
+		return nil // a wire is in its cable, and goes through no terminal of it
+	}
 	// Where one side is the connector of the table itself, the cavity is that side's.
 	own := name.Key(l.Titled())
 	for _, side := range []int{from, to} {
@@ -41,6 +46,7 @@ func through(l *look) []shape.Column {
 	}
 	cols := slices.Clone(l.Cols)
 	cols[pin].Field = name.FieldVia
+	_, cols[pin].Landed = words.TellsWall(l.Titled())
 	return cols
 }
 

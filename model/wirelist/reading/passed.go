@@ -5,6 +5,7 @@ import (
 	"strconv"
 	"strings"
 
+	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
@@ -33,7 +34,7 @@ func passed(l *look) []shape.Column {
 		if c.Given || p.Filled == 0 || i == from || i == to || !isFree(c) {
 			continue
 		}
-		device, ofWord := passageOf(c.Head), saysPassage(c.Head)
+		device, ofWord := column.PassageOf(c.Head), words.SaysPassage(c.Head)
 		if ofWord && l.wholeEnds(i) {
 			cols[i].Field, cols[i].Of, cols[i].InCell = name.FieldVia, "", true
 			n++
@@ -61,19 +62,6 @@ func (l *look) isThird(i int, device string) bool {
 	return l.EndsInPin(l.Cols[i].Head) && name.IsDesignator(device) && strings.ContainsAny(device, "0123456789") &&
 		l.Holds(l.Cols, name.FieldFromPin) >= 0 && l.Holds(l.Cols, name.FieldToPin) >= 0 && l.Prof[i].Unique() && l.Prof[i].Filled > 1 &&
 		l.Prof[i].Filled < len(l.Src.Rows)
-}
-
-// passageOf is the connector that a heading names, without what stands in brackets and before it: "X7 (floor)", "Bulkhead X7", "X7 pin".
-func passageOf(head string) string {
-	device := shape.DeviceOf(head)
-	bare := strings.TrimSpace(name.WithoutBrackets(device))
-	if w := strings.Fields(bare); len(w) == 2 && saysPassage(w[0]) && name.IsDesignator(w[1]) {
-		return w[1]
-	}
-	if name.IsDesignator(bare) {
-		return bare
-	}
-	return device
 }
 
 // saysOnlyThrough reports whether a heading is a word for going through and names nothing: its cells are as likely the bulkheads.
@@ -178,10 +166,4 @@ func (l *look) namesEnd(connector string) bool {
 		}
 	}
 	return false
-}
-
-// saysPassage reports whether a heading is of a connector that wires go through.
-func saysPassage(head string) bool {
-	w := name.Words(name.WithoutBrackets(table.Fold(head)))
-	return len(w) > 0 && len(w) < 5 && slices.ContainsFunc(w, words.IsPassage)
 }

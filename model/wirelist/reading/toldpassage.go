@@ -1,8 +1,10 @@
 package reading
 
 import (
+	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/words"
 )
 
 // toldPassage reads a column for each of three devices, of which the middle one is a connector that wires go through: its heading says so,
@@ -26,7 +28,7 @@ func toldPassage(l *look) []shape.Column {
 		return nil
 	}
 	head := cols[of[1]].Head
-	if device := passageOf(head); !saysPassage(head) && !(name.IsDesignator(device) && l.tellsPassage(device)) {
+	if device := column.PassageOf(head); !words.SaysPassage(head) && !(name.IsDesignator(device) && l.tellsPassage(device)) {
 		return nil
 	}
 	for k, f := range []name.Field{name.FieldFromPin, name.FieldVia, name.FieldToPin} {
@@ -35,6 +37,6 @@ func toldPassage(l *look) []shape.Column {
 		}
 		cols[of[k]].Field = f
 	}
-	cols[of[1]].Of = passageOf(head)
+	cols[of[1]].Of = column.PassageOf(head)
 	return cols
 }

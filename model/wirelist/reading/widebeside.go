@@ -8,6 +8,7 @@ import (
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
+	"contralay/model/wirelist/words"
 )
 
 // wideBeside reads a table that has a column for each of the large connectors, headed by it, and two columns more for all the devices that
@@ -43,8 +44,8 @@ func wideBeside(l *look) []shape.Column {
 	ends := 0
 	for _, i := range of {
 		cols[i].Field, cols[i].Of = name.FieldDevicePin, shape.DeviceOf(cols[i].Head)
-		if l.tellsPassage(passageOf(cols[i].Head)) || saysPassage(cols[i].Head) {
-			cols[i].Field, cols[i].Of = name.FieldVia, passageOf(cols[i].Head)
+		if l.tellsPassage(column.PassageOf(cols[i].Head)) || words.SaysPassage(cols[i].Head) {
+			cols[i].Field, cols[i].Of = name.FieldVia, column.PassageOf(cols[i].Head)
 			continue
 		}
 		ends++

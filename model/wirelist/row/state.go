@@ -47,6 +47,12 @@ func readState(im *draft.Importer, b *shape.Block, cells []string, it *draft.Ite
 			got = name.StateOfSignal(cell)
 		case name.FieldNote:
 			got = name.StateOfNote(cell)
+			if got == name.Blank && isContact(cell) && it.Signal != "" && it.OwnID != "" && !value.IsNothing(b.Cell(cells, name.FieldTo)) {
+				im.Say(report.Warn, "NC beside a wire that has its number, its name and both ends", it.Place, cell,
+					"taken for a contact that is closed at rest, kept in the note; look whether the wire is connected")
+				it.Notes = append(it.Notes, cell)
+				got = name.Used
+			}
 		default:
 			got = name.StateOf(cell)
 		}
@@ -93,12 +99,13 @@ func readState(im *draft.Importer, b *shape.Block, cells []string, it *draft.Ite
 	if s == name.Reserved && !wired && freeword.IsSpareFor(table.Fold(it.Signal)) && !value.IsNothing(b.Cell(cells, name.FieldTo)) {
 		s = name.Used // a spare that is laid to its far end
 	}
-	if _, col := b.CellAt(cells, name.FieldSignal); s == name.Blank && wired &&
+	if _, col := b.CellAt(cells, name.FieldSignal); s == name.Blank && (wired || joinsTwo(b, cells)) &&
 		(name.IsWeakState(it.Signal) || it.Signal == "-" && b.IsPole(col)) {
 		s = name.Used // "-" beside "+" is the minus pole
 	}
-	if s == name.Spare && it.OwnID != "" && !b.InCavity(cells) {
-		wired = true // a core of its own number that is in no cavity is laid in and free
+	if _, col := b.CellAt(cells, name.FieldWire); s == name.Spare && it.OwnID != "" && (!b.InCavity(cells) ||
+		column.HeadsCores(b.Cols[col].Head)) {
+		wired = true // a core of its own number is laid in and free
 	}
 	switch {
 	case s == name.Used && nothing && b.Has(name.FieldPin, name.FieldVia) && !it.Amps.Set:
@@ -123,6 +130,12 @@ func readState(im *draft.Importer, b *shape.Block, cells []string, it *draft.Ite
 		(s == name.Spare || !name.OnlyState(note)) {
 		it.Notes = append(it.Notes, note)
 	}
+}
+
+// isContact reports whether a remark may be of a contact that is closed at rest as well as of a place that is not connected.
+func isContact(note string) bool {
+	f := strings.Trim(table.Fold(note), " ()")
+	return f == "nc" || f == "n.c." || f == "n/c" || f == "n.c"
 }
 
 // keepBehindState keeps what an end says behind the word for a free place: "spare, panel breaker 8".

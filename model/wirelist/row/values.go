@@ -192,7 +192,7 @@ func (v *valueReader) colour() {
 	}
 	whole := own
 	if stripe != "" {
-		s, good := value.ParseColour(v.im.Opt.Recipe.InEnglish(stripe), b.Lang)
+		s, good := value.ParseColour(v.im.Colours.InEnglish(v.im.Opt.Recipe.InEnglish(stripe)), b.Lang)
 		c, ok = append(c, s...), ok && good && len(c)+len(s) <= value.MostHues
 		whole += " / " + stripe
 	}

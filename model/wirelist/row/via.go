@@ -44,6 +44,12 @@ func viaRow(im *draft.Importer, b *shape.Block, cells []string, it draft.Item, o
 		it.Notes = append(it.Notes, text+" to "+endsText(tos))
 		betweenEnds(im, it, nil, nil, column(through[0].col))
 		return
+	case len(through) == 1 && b.Cols[through[0].col].Landed && len(froms) == 0 && len(tos) > 0: // nothing on the other side of a terminal
+		betweenEnds(im, it, through[0].end(), tos, column(through[0].col))
+		return
+	case len(through) == 1 && b.Cols[through[0].col].Landed && len(tos) == 0 && len(froms) > 0:
+		betweenEnds(im, it, froms, through[0].end(), column(through[0].col))
+		return
 	case it.State == name.Spare && len(froms) == 0: // one wire, which ends in it
 		last := through[len(through)-1]
 		betweenEnds(im, it, last.end(), tos, column(last.col))

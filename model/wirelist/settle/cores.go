@@ -37,8 +37,8 @@ func (l *Look) countsCores(i int) bool {
 		if cable < len(r.Cells) && (r.Cells[cable] != "" || l.Cols[cable].Field == name.FieldCable) {
 			of = r.Cells[cable]
 		}
-		if seen[of+"\x00"+r.Cells[i]] {
-			return false
+		if seen[of+"\x00"+r.Cells[i]] || seen["\x00"+r.Cells[i]] {
+			return false // or the number of a wire that goes on in a cable
 		}
 		seen[of+"\x00"+r.Cells[i]] = true
 	}

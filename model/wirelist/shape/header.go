@@ -44,6 +44,7 @@ type Column struct {
 	OfEnd     string           // the end of the wire that it says something of, by its heading; "" where it is of the wire
 	Fuses     bool             // of cavities: each is a fuse and is called so
 	InCell    bool             // of cavities: each cell names the connector too, "X9:B04"
+	Landed    bool             // of cavities between two ends: wires end in them, and a side that says nothing has none
 
 	Measured int // the column of its unit; 0 where there is none
 

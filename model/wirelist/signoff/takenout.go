@@ -167,7 +167,8 @@ var (
 	takenOutWords = list(`removed, taken out, deleted, stripped out, ripped out, cut out, no longer fitted, no longer used, obsolete,
 		entfernt, ausgebaut, entfallt, entfallen, gestrichen, geloscht, supprime, supprimes, retire, retires, enleve, enleves, deposes,
 		rimosso, rimossi, eliminati, tolti, quitados, retirados, eliminados, removidos, usuniete, verwijderd, vervallen, vervalt, borttaget,
-		borttagna, fjernet, slettet, poistettu, odstraneno, zruseno`)
+		borttagna, utgar, utgatt, utgick, udgar, udgaet, slopas, slopade, skreslono, skreslone, fjernet, slettet, poistettu, odstraneno,
+		zruseno`)
 	changeWords = list(`add, added, additions, new, fit, fitted, install, keep, stays, change, changed, changes, move, moved, replace, reroute,
 		modify, unchanged, neu, hinzufugen, einbauen, einbau, andern, andert, bleibt, umlegen, ajouter, nouveau, nouveaux, poser, garder,
 		modifier, aggiungere, nuovo, nuovi, nuove, montare, tenere, modificare, anadir, agregar, nuevo, nuevos, mantener, cambiar, adicionar,

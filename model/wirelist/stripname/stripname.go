@@ -61,7 +61,8 @@ func ofPiece(text string) (called, behind string) {
 	for k := n; k < len(all); k++ {
 		switch w := all[k]; {
 		case isName(w) || k+1 == len(all) && isLetters(w):
-			if slices.ContainsFunc(all[k+1:], isName) || leadsAny(all[k+1:]) || strings.HasSuffix(w, ",") && k+1 < len(all) {
+			if !isPlaced(all[k+1:]) && slices.ContainsFunc(all[k+1:], isName) ||
+				leadsAny(all[k+1:]) || strings.HasSuffix(w, ",") && k+1 < len(all) {
 				return "", "" // "regleta X1, X2" names two
 			}
 			if isSaid(all[k+1:]) {
@@ -123,6 +124,12 @@ func leadsAny(all []string) bool {
 func isSaid(behind []string) bool {
 	const most = 6 // words (no source)
 	return len(behind) > most || slices.ContainsFunc(behind, func(w string) bool { return verbs[table.Fold(strings.Trim(w, ".,;!?"))] })
+}
+
+// isPlaced reports whether a dash and several words stand behind a name, "- cabinet SM3": what is named there is where the strip is.
+func isPlaced(behind []string) bool {
+	const least = 2 // words behind the dash (no source)
+	return len(behind) > least && strings.Trim(behind[0], "-–—") == "" && !isName(behind[1])
 }
 
 func clean(w string) string { return strings.Trim(w, "-=+:,.;()[]") }

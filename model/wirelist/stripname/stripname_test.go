@@ -26,6 +26,8 @@ func TestStripsInTitles(t *testing.T) {
 		"Terminal strip X1 is gone":           {},
 		"Regleta X1 cuadro principal":         {"X1", "cuadro principal"},
 		"Klemmenstrook X1 rev B":              {"X1", "rev B"},
+		"Klemmenlijst X1 - schakelkast SM3":   {"X1", "schakelkast SM3"},
+		"Terminal strip X1 - X2 in the coop":  {},
 		"Bornier":                             {},
 		"":                                    {},
 	} {

@@ -1,6 +1,13 @@
 package words
 
-import "strings"
+import (
+	"slices"
+	"strings"
+
+	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/stripname"
+	"contralay/model/wirelist/table"
+)
 
 // Words of headings about the far end of a wire. From memory, no source.
 
@@ -33,6 +40,29 @@ func IsPassage(w string) bool {
 		return true
 	}
 	return false
+}
+
+// SaysPassage reports whether a heading is of a connector that wires go through.
+func SaysPassage(head string) bool {
+	w := name.Words(name.WithoutBrackets(table.Fold(head)))
+	return len(w) > 0 && len(w) < 5 && slices.ContainsFunc(w, IsPassage)
+}
+
+// TellsWall reports whether a text above a table says that wires go through what it names, and whether it names a strip of terminals
+// or a junction box, where they are landed.
+func TellsWall(text string) (wall, strip bool) {
+	called, _ := stripname.In(text)
+	return slices.ContainsFunc(name.Words(table.Fold(text)), IsPassage), called != "" || NamesBox(text)
+}
+
+// NamesBox reports whether a title is of a box in which wires are joined. From memory, no source.
+func NamesBox(title string) bool {
+	f := table.Fold(title)
+	return slices.ContainsFunc([]string{"junction box", "terminal box", "connection box", "kopplingslada", "kopplingsdosa",
+		"klemmenkast", "klemmkasten", "abzweigdose", "anschlusskasten", "verteilerdose", "boite de jonction",
+		"boite de raccordement", "caja de conexiones",
+		"caja de bornes", "scatola di derivazione", "cassetta di derivazione", "koblingsboks", "samledase", "kytkentarasia", "puszka",
+		"caixa de ligacao"}, func(w string) bool { return strings.Contains(f, w) })
 }
 
 // IsDirect reports whether a folded cell of the cavities of a bulkhead says that the wire does not pass it.

@@ -13,6 +13,7 @@ var sides = [][2]string{
 	{"inside", "outside"}, {"inner", "outer"}, {"internal", "external"}, {"cabin", "engine"}, {"cockpit", "engine"}, {"dry", "wet"},
 	{"interior", "exterior"}, {"innen", "aussen"}, {"innen", "außen"}, {"interieur", "exterieur"}, {"intérieur", "extérieur"},
 	{"interno", "esterno"}, {"interno", "externo"}, {"dentro", "fuera"}, {"dentro", "fora"}, {"binnen", "buiten"}, {"inne", "ute"},
+	{"intern", "extern"}, {"interne", "externe"}, {"sisa", "ulko"}, {"vnitrni", "vnejsi"},
 	{"inside", "engine bay"}, {"inside device", "outside device"}, {"inside to", "outside to"},
 }
 
