@@ -105,14 +105,16 @@ var leads = map[string][]string{"tree": {"ends"}, "board/runs/others": {"board/r
 
 // lists are the parts of the reader of lists, the lowest first: each may use those before it.
 var lists = []string{"commas", "abreast", "signs", "twoscripts", "columned", "comment", "hueword", "markup", "pinword", "plugword",
-	"strokes", "codepage", "icons", "quotation", "quotedcells", "table", "strands", "squareword", "value", "huekey", "report", "prose",
+	"strokes", "codepage", "icons", "quotation", "quotedcells", "inbars",
+	"table", "strands", "squareword", "value", "huekey", "report", "prose",
 	"cable", "freeword", "doingword", "stripname", "titleline", "name", "huecodes", "nameaside", "placehead", "freesaid", "signoff",
 	"words", "printed", "endtext", "sentence", "sidehead", "rising", "shape", "endvalues", "squaremm", "tail", "cableonce",
 	"corecells", "pinhues", "countrow", "iolist", "labelids", "lineletters", "column",
 	"cablelines", "worksteps", "fuseways", "doubt", "cableheads", "pads", "arrow",
 	"point", "runline", "titlepin",
 	"padlines", "alike", "lettered", "jotted", "penned", "stamped", "leaders", "pinlines", "noted", "record", "endrows", "goeson", "manual",
-	"ownends", "atplaces", "boardpads", "gaprows", "midarrow", "parthead", "twoheads", "severalto", "codedwires", "dotends", "farheads",
+	"ownends", "atplaces", "boardpads", "connectto",
+	"gaprows", "midarrow", "parthead", "twoheads", "severalto", "codedwires", "dotends", "farheads",
 	"stripsides", "splicecells", "outputs", "thingheads", "titleplugs", "plaintitle", "pieces", "toldcells", "partmark",
 	"evenlines", "manywires", "spokenpins",
 	"keyed", "wiresaid", "leadvalues", "grid", "twoside", "titled",

@@ -35,6 +35,7 @@
 // noted writes the lines of a fitter's notes
 // as the others read them, strokes reads lines that join the pins of two parts by a drawn stroke, atplaces tables
 // of two columns that are headed by the places of their ends, boardpads those of the pads of a board and of modules,
+// connectto lines of pins below a sentence that says what a thing is wired to,
 // gaprows those of two columns of a text, midarrow tables
 // with a column of arrows between the two, parthead those whose columns are headed by the parts that the wires join, twoheads
 // joins headings that stand in two rows, severalto columns that count the places where a wire goes, stripsides makes
@@ -55,7 +56,8 @@
 // of wikis, of pages and of other texts that are written to be shown; commas parts texts at their commas,
 // endvalues the sizes of wires from ends that they stand behind, squaremm writes mm² where the sizes of a column are in mm;
 // quotation parts a letter from those that it quotes, quotedcells takes
-// the marks off tables in which each cell is quoted, manual finds the titles of sections that name a connector, goeson those that
+// the marks off tables in which each cell is quoted, inbars puts bars between the cells of small tables
+// that stand in a text, manual finds the titles of sections that name a connector, goeson those that
 // go on with a table of a page before, likeabove writes out what lines leave short as it is said in the line above or once of all,
 // ownends rows without headings that count the cavities of one connector, toget lists of things
 // to buy, plugindex the index of the connectors, worksteps the steps of work between the wires, endrows the wires with a row for each end,

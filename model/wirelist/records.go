@@ -9,6 +9,7 @@ import (
 	"contralay/model/wirelist/audit"
 	"contralay/model/wirelist/boardpads"
 	"contralay/model/wirelist/codedwires"
+	"contralay/model/wirelist/connectto"
 	"contralay/model/wirelist/dotends"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/endrows"
@@ -61,6 +62,8 @@ func withRecords(im *draft.Importer, h shape.Headings, tables []table.Table) (ou
 		t.Rows = boardpads.Rows(h, t)
 		t.Rows = boardpads.Lines(h, t)
 		t.Rows = boardpads.Gaps(h, t)
+		t.Rows = withCircuit(im, h, t)
+		t.Rows = withThings(im, h, t)
 		t.Rows = withPins(im, h, t)
 		t.Rows = pinlines.Braced(t)
 		t.Rows = withOwnEnds(im, h, t)
@@ -189,6 +192,32 @@ func withAbove(im *draft.Importer, h shape.Headings, t *table.Table) []table.Row
 		}
 	}
 	return rows
+}
+
+// withCircuit makes a table of the pads of a board that a text tells by their kind, and says that no text names the board.
+func withCircuit(im *draft.Importer, h shape.Headings, t *table.Table) []table.Row {
+	rows, unnamed := boardpads.Circuit(h, t)
+	doubtBoards(im, t, unnamed)
+	return rows
+}
+
+// withThings makes tables of the pins that stand below a sentence that says what a thing is wired to, and says what is doubtful in them.
+func withThings(im *draft.Importer, h shape.Headings, t *table.Table) []table.Row {
+	rows, told := connectto.Rows(h, t)
+	doubtBoards(im, t, told.Unnamed)
+	for _, of := range told.Spoken {
+		im.Doubt("pads that a sentence tells the use of", table.Place{File: t.File, Sheet: t.Sheet, Row: of[0].Line}, "",
+			"a wire for each; look whether it is one", of)
+	}
+	return rows
+}
+
+// doubtBoards says that no text names the board of some rows.
+func doubtBoards(im *draft.Importer, t *table.Table, unnamed [][]table.Row) {
+	for _, of := range unnamed {
+		im.Doubt("a board that the list does not name", table.Place{File: t.File, Sheet: t.Sheet, Row: of[0].Line}, "",
+			"called Connector 1; say what it is called", of)
+	}
 }
 
 // withPlaces puts tables of two columns that are headed by places in columns for both ends, and says which places those are where no word

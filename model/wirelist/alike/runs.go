@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/runline"
 	"contralay/model/wirelist/table"
 )
 
@@ -16,6 +17,9 @@ func Runs(texts []string) (lines []Line, ok bool) { return runs(texts, false) }
 
 // runs parts them; labelled: each is known to tell a wire.
 func runs(texts []string, labelled bool) (lines []Line, ok bool) {
+	if slices.ContainsFunc(texts, runline.IsValueRange) {
+		return nil, false
+	}
 	ids, bare := withoutIDs(withoutStops(texts))
 	near, far, arrow, ok := halves(bare)
 	if !ok || !arrow {

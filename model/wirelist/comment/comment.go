@@ -29,6 +29,7 @@ func withoutComments(lines []string) (plain []string, program []bool) {
 	if marks == nil {
 		return lines, nil
 	}
+	marks = append(marks, alone(lines, marks)...)
 	plain, program = make([]string, len(lines)), make([]bool, len(lines))
 	for i, l := range lines {
 		plain[i], program[i] = l, strings.TrimSpace(l) != ""
@@ -39,6 +40,28 @@ func withoutComments(lines []string) (plain []string, program []bool) {
 		}
 	}
 	return plain, program
+}
+
+// alone are the lines between some runs, where all of them have the sign of a run before them: a remark of one line stands among longer
+// ones, and no program does.
+func alone(lines []string, marks []commentRun) (all []commentRun) {
+	sign, taken := "", make([]bool, len(lines))
+	for _, run := range marks {
+		sign = run.sign
+		for i := range run.n {
+			taken[run.at+i] = true
+		}
+	}
+	for i, l := range lines {
+		if l = strings.TrimSpace(l); l == "" || taken[i] {
+			continue
+		}
+		if rest, ok := strings.CutPrefix(l, sign); sign == "" || !ok || rest != "" && rest[0] != ' ' && rest[0] != '\t' {
+			return nil
+		}
+		all = append(all, commentRun{at: i, n: 1, sign: sign})
+	}
+	return all
 }
 
 // commentRun is some lines that are a comment: each behind one sign, or all of them between two.

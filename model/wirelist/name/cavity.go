@@ -14,7 +14,7 @@ import (
 // "1+2", "L and M", "A14 A15", and two lines of a cell. One cavity gives itself, "+" and
 // "B+" too. A range is one name here: spread parts it.
 func SplitPins(cell string) []string {
-	if IsCavity(cell) || pinword.IsOne(cell) {
+	if IsCavity(cell) || pinword.IsOne(cell) || pinword.IsVolts(cell) {
 		return []string{cell}
 	}
 	for _, word := range joiningWords() {

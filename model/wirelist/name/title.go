@@ -89,6 +89,9 @@ func ReadTitle(rows []table.Row, cat *catalogue.Catalogue) Title {
 		if of := prose.HeaderTo(text); of != "" && !told {
 			name, told = of, true
 		}
+		if of := titleline.TableBelow(rows, i); of != "" && !told {
+			name, told = of, true
+		}
 		of, first := near, ""
 		first, _, _ = strings.Cut(text, " ")
 		prose := !told && r.Level == 0 && !IsDesignator(strings.TrimRight(first, ":,")) &&
@@ -249,6 +252,9 @@ func connectorSaid(text string) (name string, said bool) {
 		return strip, true
 	}
 	if called, _ := titleline.Defined(text); called != "" {
+		return called, true
+	}
+	if called := titleline.WithCounted(text); called != "" {
 		return called, true
 	}
 	if i := strings.LastIndex(text, ", "); i > 0 { // "Cabinet C2, connector X1"

@@ -45,7 +45,7 @@ func joined(h shape.Headings, rows []table.Row) (head []string, n int) {
 	}
 	head = make([]string, width)
 	copy(head, rows[0].Cells)
-	if !AreWords(rows[1]) || !under(h, rows[0], rows[1]) {
+	if !AreWords(rows[1]) || !under(h, rows[0], rows[1], rows[2:]) {
 		return head, 1
 	}
 	for k, c := range rows[1].Cells {
@@ -60,8 +60,9 @@ func joined(h shape.Headings, rows []table.Row) (head []string, n int) {
 }
 
 // under reports whether a second row of words says what of each part stands below it: one is a word for pins, in the first column or in
-// another, and none comes again. Two rows that are headings of ends are of sidehead.
-func under(h shape.Headings, over, r table.Row) bool {
+// another, and none comes again. Two rows that are headings of ends are of sidehead, and two known headings alone are a table of their own,
+// where no row has a pin with its name in the first cell.
+func under(h shape.Headings, over, r table.Row, below []table.Row) bool {
 	says, seen := 0, map[string]bool{}
 	for k, c := range r.Cells {
 		if c == "" {
@@ -85,7 +86,16 @@ func under(h shape.Headings, over, r table.Row) bool {
 	}
 	n, _ := over.Filled()
 	first := len(over.Cells) > 0 && over.Cells[0] != "" && len(r.Cells) > 0 && r.Cells[0] != ""
-	return says > 0 && n > 1 && first && !h.IsHead(over) && !(h.IsHead(r) && n < 3)
+	return says > 0 && n > 1 && first && !h.IsHead(over) && (n > 2 || !h.IsHead(r) || areNamed(below))
+}
+
+// areNamed reports whether the first cell of each of some rows is a pin and its name, "2 (GND)".
+func areNamed(rows []table.Row) bool {
+	return !slices.ContainsFunc(rows, func(r table.Row) bool {
+		_, first := r.Filled()
+		_, called := pinOf(first)
+		return called == "" && first != ""
+	})
 }
 
 // isColourHead reports whether a folded heading is known for colours.

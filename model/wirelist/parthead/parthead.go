@@ -1,6 +1,7 @@
 package parthead
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 
@@ -98,8 +99,8 @@ func isLetter(r rune) bool { return r > 127 || r|0x20 >= 'a' && r|0x20 <= 'z' }
 // sure is true where both of their headings have a word for cavities.
 func tableOf(h shape.Headings, rows []table.Row) (made []table.Row, parts string, sure bool) {
 	head, n := joined(h, rows)
-	if n == 0 || len(rows)-n < leastRows || rows[0].Ruled { // a rule below says that the first row is the headings
-		return nil, "", false
+	if n == 0 || len(rows)-n < leastRows || rows[0].Ruled && (n < 2 || !areNamed(rows[n:])) {
+		return nil, "", false // a rule below says that the first row is the headings
 	}
 	x := &columns{head: head, rows: rows[n:]}
 	x.look(h)
@@ -144,9 +145,10 @@ func (x *columns) row(r table.Row, near, far int, of, to string, more []int) tab
 		at = ""
 	}
 	signal, colour := x.cell(r, x.signal), x.cell(r, x.colour)
-	said, _, note := strokes.Said([]string{nearName, x.cell(r, x.names), farName}, nil)
+	names := x.cell(r, x.names)
+	said, _, note := strokes.Said([]string{nearName, names, farName}, nil)
 	if signal == "" {
-		signal = said
+		signal = cmp.Or(said, names) // a column of its own says what the far pin carries; the note has what both are called
 	} else if said != "" && !strings.EqualFold(said, signal) {
 		note = strings.TrimPrefix(note+", "+said, ", ")
 	}
@@ -160,10 +162,21 @@ func (x *columns) row(r table.Row, near, far int, of, to string, more []int) tab
 		cells = []string{to, there, "", "", signal, colour, note}
 	}
 	for _, k := range more {
+		if c := x.cell(r, k); cells[4] == "" && note == "" && x.saysWhat(k) && isCalled(c) && strings.Count(c, " ") < 2 {
+			cells[4] = c // and the part that it is called so at stays in the note
+		}
 		cells = append(cells, x.cell(r, k))
 	}
 	r.Cells = cells
 	return r
+}
+
+// saysWhat reports whether a heading of a part ends with a word for what a wire carries, "Debug func": such a cell is a signal where it is
+// short and nothing else says one. A sentence stays what it is, and what a pin could be used for is none.
+func (x *columns) saysWhat(k int) bool {
+	w := strings.Fields(table.Fold(x.head[k]))
+	return len(w) > 1 && !slices.Contains(w, "use") && !slices.Contains(w, "spare") &&
+		slices.Contains([]string{"func", "function", "signal", "funktion", "fonction", "funcion", "funzione"}, w[len(w)-1])
 }
 
 // free are the pins of a row that says of several at once that nothing is opposite, "1, 4, 6" and NC; nil of every other row.

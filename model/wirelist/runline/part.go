@@ -11,6 +11,9 @@ import (
 // Part parts a point in its two ends and what stands behind them, of which values of a wire are cells of their own:
 // colour, size, remark, name and, where the line has one, the number of the wire.
 func Part(text string) (from, to string, rest []string) {
+	if IsValueRange(text) {
+		return "", "", nil
+	}
 	text = ColonsForDashes(value.GaugesJoined(text))
 	if from, to, rest = plain(text); from != "" {
 		return from, to, rest

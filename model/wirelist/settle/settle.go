@@ -252,7 +252,8 @@ func (l *Look) settleOne(i int, c *shape.Column) {
 	case name.FieldFromPin, name.FieldToPin:
 		// "Terminal A: fork" is what is crimped on, where the ends have their cavities.
 		if !p.Most(p.Cavities) && !p.Unique() && !p.Most(l.pads(i)) && (l.another(i, name.FieldFrom) || l.another(i, name.FieldTo)) &&
-			!l.placesWithin(i) && !p.Most(column.ShortMarks(l.Src.Rows, i)) {
+			!l.placesWithin(i) && !p.Most(column.ShortMarks(l.Src.Rows, i)) &&
+			!column.ArePlainPins(l.Src.Rows, l.Cols[max(i-1, 0)].Head, c.Head, i) {
 			c.Field = name.FieldKeep
 		}
 	case name.FieldGauge:

@@ -118,6 +118,9 @@ func (m maker) alone(e end) []string {
 	if m.listed {
 		return m.withoutPart([]string{m.near + m.far, e.pin, "", "", ""})
 	}
+	if e.name != "" {
+		return []string{m.near, e.pin, "", "", "not connected", "", e.name}
+	}
 	return []string{m.near, e.pin, "", "", "", "", ""}
 }
 

@@ -149,7 +149,7 @@ func outerPin(text string, before bool) (pin, name string) {
 		return "", ""
 	}
 	if before {
-		pin, name = words[0], strings.Join(words[1:], " ")
+		pin, name = words[0], strings.TrimPrefix(strings.Join(words[1:], " "), "- ") // "2 - RXD ---"
 	} else {
 		pin, name = words[len(words)-1], strings.Join(words[:len(words)-1], " ")
 	}

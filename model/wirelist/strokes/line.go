@@ -99,7 +99,9 @@ func (s segment) read(chars []rune) (w wire, alone end, rest string, ok bool) {
 	}
 	if len(s.strokes) == 2 {
 		w.label = strings.TrimSpace(string(chars[first.to:last.from]))
-		if strings.ContainsAny(w.label, "()[]|+\\") || !hasLetter(w.label) {
+		if of := resistor(w.label); of != "" {
+			w.label = of
+		} else if strings.ContainsAny(w.label, "()[]|+\\") || !hasLetter(w.label) {
 			return w, alone, "", false
 		}
 	}

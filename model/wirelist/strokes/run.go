@@ -101,6 +101,9 @@ func gathered(lines []string, i int) (run []told) {
 		if !t.is {
 			t.line.alone, t.is = alone(text)
 		}
+		if !t.is && len(run) > 0 {
+			t.line.alone, t.is = cutOff(text)
+		}
 		if !t.is && len(run) > 0 && len(run[0].line.wires) > 0 {
 			t.line, t.is = besides(text, run[0].line.wires[0])
 		}
@@ -165,6 +168,11 @@ func made(lines []string, done int, run []told, least int) (r Run, ok bool) {
 	wires = nil
 	for _, t := range run {
 		wires = append(wires, t.line.wires...)
+	}
+	if namesOfPins(wires) {
+		for k := range run {
+			namesAside(run[k].line.wires)
+		}
 	}
 	t := tableOf(heads, wires)
 	r.At, r.Lines = heads.at, run[len(run)-1].at+1-heads.at

@@ -7,6 +7,7 @@ import (
 	"contralay/model/wirelist/columned"
 	"contralay/model/wirelist/comment"
 	"contralay/model/wirelist/icons"
+	"contralay/model/wirelist/inbars"
 	"contralay/model/wirelist/markup"
 )
 
@@ -38,6 +39,7 @@ func readMarkdown(name, text string, l Limits) ([]Table, error) {
 	n, before := 0, false // whether the line before is of a table
 	open, first, at := false, 0, 0
 	var fence []string // the lines since a fence, where one is open
+	text, _ = inbars.Text(text)
 	text, inset, err := markedUp(name, comment.InFences(text), l)
 	if err != nil {
 		return nil, err

@@ -8,6 +8,7 @@ import (
 	"contralay/model/visible"
 	"contralay/model/wirelist/columned"
 	"contralay/model/wirelist/comment"
+	"contralay/model/wirelist/inbars"
 	"contralay/model/wirelist/quotation"
 	"contralay/model/wirelist/quotedcells"
 	"contralay/model/wirelist/strokes"
@@ -81,6 +82,11 @@ func readLetter(name, text string, l Limits, deep int) ([]Table, error) {
 
 // readPlain reads a text that is no page and no wiki.
 func readPlain(name, lower, text string, l Limits) ([]Table, error) {
+	if !strings.HasSuffix(lower, ".csv") && !strings.HasSuffix(lower, ".tsv") {
+		if barred, ok := inbars.Text(text); ok {
+			return readMarkdown(name, barred, l)
+		}
+	}
 	text = quotedcells.Plain(columned.WithoutBoxes(text))
 	if comments, lines, ok := comment.Source(text); ok {
 		all, err := readMarkdown(name, comments, l)

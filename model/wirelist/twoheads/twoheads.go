@@ -129,6 +129,9 @@ func joined(h shape.Headings, above, below []string) []string {
 		case low == "":
 			all[k], under = up, ""
 			continue
+		case up != "" && up != under && saysWhat(h, below, low) && (k+1 >= len(below) || cell(above, k+1) != "" || below[k+1] == ""):
+			under = up
+			all[k] = low + " (" + up + ")"
 		case up != "" && up != under:
 			under = up
 			all[k] = up + " " + low
@@ -139,6 +142,27 @@ func joined(h shape.Headings, above, below []string) []string {
 		}
 	}
 	return all
+}
+
+// saysWhat reports whether a heading is the one word of its row for what the wires carry, "Func", "Signal". Below a part that has no other
+// column it says so of all parts, and the names of their pins are no more than names.
+//
+//	Board          Chip    Debug
+//	Name    Pin    Name    Func
+//	IO4     J5-3   QBUS4   BEAT
+func saysWhat(h shape.Headings, below []string, low string) bool {
+	is := func(c string) bool {
+		f := table.Fold(c)
+		return h.Words[strings.Join(name.Words(f), " ")].Field == name.FieldSignal && !strings.Contains(f, "nam") &&
+			!strings.Contains(f, "nom")
+	}
+	n := 0
+	for _, c := range below {
+		if c != "" && is(c) {
+			n++
+		}
+	}
+	return n == 1 && is(low)
 }
 
 func cell(cells []string, k int) string {
