@@ -3,6 +3,7 @@ package evenlines
 import (
 	"strings"
 
+	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/toldcells"
@@ -49,12 +50,16 @@ func alike(wires []toldcells.Wire) bool {
 	says := func(w toldcells.Wire) [4]bool {
 		return [4]bool{w.Colour != "", w.Size != "", w.Signal != "", w.Note != ""}
 	}
+	names := 0
 	for _, w := range wires {
 		if w.Free || says(w) != says(wires[0]) {
 			return false
 		}
+		if w.Signal != "" && !name.IsCavity(w.Signal) {
+			names++
+		}
 	}
-	return len(wires) > 0
+	return len(wires) > 0 && (names > 0 || wires[0].Signal == "") // "to Motor 1, U1": a cavity behind a comma
 }
 
 // evenly parts the lines that have an arrow, all of them by one build; nil where there is none that parts them all. Of several the one

@@ -8,9 +8,8 @@ import (
 	"contralay/model/wirelist/value"
 )
 
-// SplitEnd parts one cell that names a connector and a cavity: "X1:3", "P1-A", "P1/A", "P1.A",
-// "P1 pin A", "P1(3)", "P1[3]", "P1 #3", "P1_3", "P1, 3", "3@P1", "P1 1-4". ok is false where it names no cavity,
-// as "n/c" and the name of a splice, "SP-2", do not.
+// SplitEnd parts one cell that names a connector and a cavity: "X1:3", "P1-A", "P1/A", "P1.A", "P1 pin A", "P1(3)", "P1 #3", "P1_3",
+// "P1, 3", "3@P1", "P1 1-4". ok is false where it names no cavity, as "n/c" and the name of a splice, "SP-2", do not.
 func SplitEnd(cell string) (connector, pin string, ok bool) {
 	if !strings.Contains(cell, ":") && (stateWord(cell) != Used || IsUnknown(cell) || IsSpliceName(cell)) {
 		return strings.TrimSpace(cell), "", false

@@ -126,8 +126,7 @@ func (h Headings) IsPinHeading(cell string) bool {
 	return ok && (m.Field == name.FieldPin || m.Field == name.FieldNumber)
 }
 
-// IsPinMirror reports whether the only headings of some that say an end are words for what a cavity is connected to: they could be
-// of both sides of one header.
+// IsPinMirror reports whether the only headings that say an end could be of both sides of one header: what a cavity is connected to.
 func (h Headings) IsPinMirror(r table.Row) bool {
 	return !h.says(r, name.FieldFrom, name.FieldFromPin, name.FieldToPin)
 }

@@ -95,7 +95,7 @@ func readPlain(name, lower, text string, l Limits) ([]Table, error) {
 		}
 		return all, err
 	}
-	if evenTabs(text) {
+	if columned.EvenTabs(text) {
 		return readSeparated(name, text, l)
 	}
 	if !strings.HasSuffix(lower, ".csv") && !strings.HasSuffix(lower, ".tsv") {
@@ -117,27 +117,6 @@ func readPlain(name, lower, text string, l Limits) ([]Table, error) {
 		return readMarkdown(name, text, l)
 	}
 	return readSeparated(name, text, l)
-}
-
-// evenTabs reports whether most lines of a text have as many tabs, two or more: whatever else its cells say, the tabs part them.
-func evenTabs(text string) bool {
-	const least = 4 // lines (no source)
-	on, filled := map[int]int{}, 0
-	for line := range strings.SplitSeq(text, "\n") {
-		if strings.TrimSpace(line) == "" {
-			continue
-		}
-		filled++
-		if n := strings.Count(line, "\t"); n > 1 && !strings.Contains(line, "\t\t\t") {
-			on[n]++
-		}
-	}
-	for _, n := range on {
-		if n >= least && 5*n >= 4*filled {
-			return true
-		}
-	}
-	return false
 }
 
 // counter counts rows and cells against the limits.
