@@ -24,7 +24,7 @@ func (f *finder) isHead(i int) bool {
 		return r.First && (r.Ruled || f.h.IsHead(r))
 	}
 	apart := f.current == nil || shape.IsText(f.t.Rows[i-1]) || r.Line > f.t.Rows[i-1].Line+1
-	if f.h.IsHead(r) && (apart || !hasPole(r) && !goeson.Series(f.current.Rows, r)) {
+	if f.h.IsHead(r) && (apart || !hasPole(r) && !goeson.Series(f.current.Rows, f.t.Rows[i+1:], r)) {
 		return true
 	}
 	if c := f.current; c != nil && len(c.Head) == 1 && len(c.Rows) > 0 && slices.Equal(c.Head[0].Cells, r.Cells) {

@@ -1,21 +1,27 @@
 package goeson
 
 import (
+	"slices"
 	"strings"
 
 	"contralay/model/wirelist/table"
 )
 
-// Series reports whether a row goes on with a series of the rows above it, whatever words stand beside it: no headings do.
+// Series reports whether a row goes on with the rows beside it, whatever words stand in it: with a series of theirs, or with a word that
+// they have in the same column. No headings do.
 //
 //	Output | Signal
 //	OUT3   | Fan feed
 //	OUT4   | Water pump out
-func Series(above []table.Row, r table.Row) bool {
+func Series(above, below []table.Row, r table.Row) bool {
 	const back = 3 // rows above that are looked at (no source)
-	for _, a := range above[max(0, len(above)-back):] {
+	for _, a := range slices.Concat(above[max(0, len(above)-back):], below[:min(1, len(below))]) {
 		for k, c := range r.Cells {
-			if s := stem(c); s != c && k < len(a.Cells) && a.Cells[k] != c && a.Cells[k] != s && stem(a.Cells[k]) == s {
+			if k >= len(a.Cells) || c == "" || a.Cells[k] == "" {
+				continue
+			}
+			o := a.Cells[k]
+			if c == o && len(c) > 1 || c != o && stem(c) == stem(o) && stem(c) != c && stem(o) != o || isPlace(c) && isPlace(o) {
 				return true
 			}
 		}
@@ -23,5 +29,10 @@ func Series(above []table.Row, r table.Row) bool {
 	return false
 }
 
-// stem is a text without the number that ends it.
-func stem(s string) string { return strings.TrimRight(s, "0123456789") }
+// stem is a text without the number that ends it, and without a bracket behind that.
+func stem(s string) string { return strings.TrimRight(s, "0123456789)") }
+
+// isPlace reports whether a cell is a letter and a number, "B12".
+func isPlace(s string) bool {
+	return len(s) > 1 && len(s) < 4 && s[0] >= 'A' && s[0] <= 'Z' && strings.Trim(s[1:], "0123456789") == ""
+}

@@ -10,7 +10,7 @@ import (
 //	Wire # | Plug | No. | Function     | COLOR       | Connected to | Pin
 //	L1     | PDM  | 04  | Oil pressure | brown/black | Oil press    | A
 func (l *look) orTogether(all []Reading) []Reading {
-	if len(l.Src.Head) != 1 || l.Src.Listed || l.Src.Runs || l.kindByWords() != "" {
+	if len(l.Src.Head) != 1 || l.Src.Listed || l.Src.Runs || len(all) == 0 && l.kindByWords() != "" {
 		return all
 	}
 	best := -1

@@ -27,8 +27,12 @@ func (t *Table) LeavesOver(cols []shape.Column) bool {
 		}
 		of, pins := t.pins(i)
 		switch {
-		case c.Field == name.FieldWire && t.Cols[i].Field == name.FieldNumber && !t.Prof[i].Unique():
+		case c.Field == name.FieldWire && t.Cols[i].Field == name.FieldNumber && (!t.Prof[i].Unique() || t.headsDevice(i)):
 			return true // the numbers of wires do not come again
+		case (c.Field == name.FieldKeep || c.Field == name.FieldIgnore) && t.isNumberOf(i):
+			return true // "Component | Pos."
+		case c.Field == name.FieldPin && (t.Cols[i].Field == name.FieldConnector || of != "" && c.Of == "" && has(name.FieldConnector)):
+			return true // a column of plugs, or the cavities of a plug that the heading names, taken for those of another
 		case (c.Field == name.FieldKeep || c.Field == name.FieldIgnore) && (pins && !t.wholeEnds() || t.headsDevice(i)):
 			return true
 		case of != "" && c.Of != "" && name.Key(of) != name.Key(c.Of) && t.startsWithPin(c.Of):

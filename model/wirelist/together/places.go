@@ -33,7 +33,7 @@ func (t *Table) pinHead(i int) (of string, ok bool) {
 	case name.FieldPin, name.FieldFromPin, name.FieldToPin:
 		if c.Of == "" {
 			of, _ = thingpins.PinOf(c.Head, t.isPin)
-			if w := name.Words(table.Fold(c.Head)); t.Words[strings.Join(w, " ")].Field != "" {
+			if w := name.Words(table.Fold(c.Head)); t.Words[strings.Join(w, " ")].Field != "" && !t.isLoneSide(i, of) {
 				of = "" // "Pin No", "From pin"
 			}
 		}
@@ -45,6 +45,19 @@ func (t *Table) pinHead(i int) (of string, ok bool) {
 	return "", false
 }
 
+// isLoneSide reports whether a heading like "Pin A" has no other side beside it: A is the name of a plug then.
+func (t *Table) isLoneSide(i int, of string) bool {
+	if len(of) != 1 || of < "A" || of > "Z" {
+		return false
+	}
+	for k, c := range t.Cols {
+		if k != i && (c.Field == name.FieldFromPin || c.Field == name.FieldToPin || c.Field == name.FieldFrom || c.Field == name.FieldTo) {
+			return false
+		}
+	}
+	return true
+}
+
 // pins is a column of cavities: the device that its heading names, "" where it says only where they are counted, "Physical pin"; ok is
 // false of any other column, and of numbers that a program or a chip has for them.
 func (t *Table) pins(i int) (of string, ok bool) {
@@ -54,7 +67,7 @@ func (t *Table) pins(i int) (of string, ok bool) {
 	of, ok = t.pinHead(i)
 	for _, w := range name.Words(table.Fold(of)) {
 		switch {
-		case pads.IsSoftware(w) || pads.IsChipWord(w) || w == "offset":
+		case pads.IsSoftware(w) && w != "driver" || pads.IsChipWord(w) || w == "offset": // of a motor, too
 			return "", false
 		case pads.IsPlacing(w):
 			of = ""
@@ -72,7 +85,8 @@ func (t *Table) holdsCavities(i int) bool {
 // holdsDevices reports whether the cells of a column could be the names of devices or ends.
 func (t *Table) holdsDevices(i int) bool {
 	p := &t.Prof[i]
-	return p.Prose*2 <= p.Filled && !p.Most(p.Numbers) && !p.Most(p.Colours) && !p.Most(p.Sized) && !p.Most(p.Units) &&
+	headed := t.Cols[i].Field == name.FieldFrom || t.Cols[i].Field == name.FieldTo // "Oil pressure sensor (1)" is no prose
+	return (headed || p.Prose*2 <= p.Filled) && !p.Most(p.Numbers) && !p.Most(p.Colours) && !p.Most(p.Sized) && !p.Most(p.Units) &&
 		!p.Most(p.Lengths) && !p.Most(p.Currents)
 }
 
@@ -86,7 +100,7 @@ func (t *Table) headsDevice(i int) bool {
 		w := name.Words(name.WithoutBrackets(table.Fold(c.Head)))
 		things := words.HeadsThings(w) || len(w) == 1 && name.IsUnit(w[0])
 		p := &t.Prof[i]
-		return things && (c.Field == name.FieldKeep || p.Most(p.Long) && !p.Most(p.Ids)) // "Item" numbers rows, too
+		return things && (c.Field == name.FieldKeep || 2*p.Numbers < p.Filled && !(p.All(p.Ids) && p.Unique())) // "Item" numbers rows, too
 	}
 	return false
 }
@@ -119,9 +133,8 @@ func (t *Table) find() (all []place, ok bool) {
 			return nil, false
 		}
 		p := place{device: i, pins: none}
-		if n := i + 1; n < len(t.Cols) && t.Cols[n].Field == name.FieldNumber && t.filled(n) && t.holdsCavities(n) &&
-			t.Cols[i].Field != name.FieldTo {
-			p.pins, p.number = n, true // "Plug | No."
+		if n := i + 1; t.isNumberOf(n) {
+			p.pins, p.number = n, true
 		}
 		all = append(all, p)
 	}
@@ -129,6 +142,15 @@ func (t *Table) find() (all []place, ok bool) {
 		all[k].side = t.side(all[k])
 	}
 	return all, true
+}
+
+// isNumberOf reports whether a column below "No." or the like is of the cavities of the devices right before it.
+//
+//	Plug | No. | Function
+//	WCU  | 04  | ramp feed
+func (t *Table) isNumberOf(i int) bool {
+	return i > 0 && i < len(t.Cols) && t.Cols[i].Field == name.FieldNumber && t.filled(i) && t.holdsCavities(i) && !t.headsDevice(i) &&
+		t.filled(i-1) && t.headsDevice(i-1) && t.holdsDevices(i-1) && t.Cols[i-1].Field != name.FieldTo
 }
 
 // deviceOf is the column of the device that cavities are of: the one that their heading names, else the one right before them.
@@ -153,10 +175,11 @@ func (t *Table) side(p place) name.Field {
 		if i == none {
 			continue
 		}
-		switch t.Cols[i].Field {
-		case name.FieldFrom, name.FieldFromPin:
+		switch f := t.Cols[i].Field; {
+		case i == p.pins && p.of != "": // "Pin A", where A is a plug
+		case f == name.FieldFrom || f == name.FieldFromPin:
 			return name.FieldFrom
-		case name.FieldTo, name.FieldToPin:
+		case f == name.FieldTo || f == name.FieldToPin:
 			return name.FieldTo
 		}
 	}

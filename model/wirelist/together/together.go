@@ -52,6 +52,9 @@ func (t Table) Columns() []shape.Column {
 func (t *Table) sides(all []place) (near, far place, ok bool) {
 	switch len(all) {
 	case 1:
+		if p := all[0]; p.device >= 0 && p.number && t.once(p) { // "Connector | Position", and no far end
+			return p, place{device: none, pins: none}, true
+		}
 		near, ok = t.titled(all[0])
 		return near, all[0], ok
 	case 2:

@@ -31,7 +31,7 @@ func (t *Table) values(cols []shape.Column, near, far place) (ok bool) {
 				return false
 			}
 		case name.FieldGauge:
-			if !p.Most(max(p.Sizes, p.Sized, p.Specs)) || p.Colours > 0 {
+			if !p.Most(max(p.Sizes, p.Sized, p.Specs, p.Numbers)) || p.Colours > 0 {
 				return false
 			}
 		case name.FieldSignal:
