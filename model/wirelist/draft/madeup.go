@@ -12,3 +12,13 @@ func AreBare(wires, drains []*Item, called string) bool {
 func (it *Item) isBare() bool {
 	return it.Plain || it.Bare && !it.Kind.IsCable() && !it.Cue.IsCable() && !it.Gauge.IsCable()
 }
+
+// Once is some notes without those that stand among them already.
+func Once(notes []string) (all []string) {
+	for _, n := range notes {
+		if !slices.Contains(all, n) {
+			all = append(all, n)
+		}
+	}
+	return all
+}
