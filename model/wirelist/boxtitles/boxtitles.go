@@ -19,6 +19,7 @@ package boxtitles
 import (
 	"slices"
 	"strings"
+	"unicode"
 
 	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
@@ -31,8 +32,8 @@ import (
 )
 
 // Lines are the lines of the titles; none where the rows below the headings are not all below such titles. Where the first one says that it
-// is a connector, or the cavities are counted from the start again, the others are known by that: the lines are then of devices and of the
-// first one alone.
+// is a connector, or cavities are counted from the start again, most are known by that: the lines are then of the first, of devices, and of
+// what is written as the others are.
 func Lines(b *shape.Block) map[int]bool {
 	pin := slices.IndexFunc(b.Cols, func(c shape.Column) bool { return c.Field == name.FieldPin })
 	if pin < 0 || b.Has(name.FieldConnector) || len(b.Rows) < 2 || !isTitle(b.Rows[0]) {
@@ -53,17 +54,19 @@ func Lines(b *shape.Block) map[int]bool {
 			return nil
 		}
 		sure = sure || isNamed(t.text, far) && !isUnit(t.text)
-		if isNamed(t.text, far) || isOneOfSeveral(t.text, titles) {
+		if isNamed(t.text, far) || isOneOfSeveral(t.text, titles) || t.anew || name.SaysConnector(t.text) {
 			things++
 		}
 	}
+	most := 2*things > len(titles)
 	told := anew || len(titles) > 0 && name.SaysConnector(titles[0].text)
-	if len(titles) < 2 || !told && !sure && 2*things <= len(titles) {
+	if len(titles) < 2 || !told && !sure && !most {
 		return nil
 	}
 	lines := map[int]bool{}
 	for k, t := range titles {
-		if r := b.Rows[t.at]; !told || isNamed(t.text, far) || anew && (k == 0 || !shape.IsText(r)) {
+		if r := b.Rows[t.at]; !told || isNamed(t.text, far) || anew && (k == 0 || !shape.IsText(r)) ||
+			most && isLike(t.text, titles[0].text) {
 			lines[r.Line] = true
 		}
 	}
@@ -87,8 +90,9 @@ func titlesOf(b *shape.Block, pin int, far []string) (titles []title, anew bool)
 			continue
 		}
 		by := countedBy(r.Cells[pin])
-		again = again || seen[r.Cells[pin]]
-		anew = anew || again
+		if again = again || seen[r.Cells[pin]]; again && len(titles) > 0 {
+			anew, titles[len(titles)-1].anew = true, true
+		}
 		if of, known := counted[by]; known && of != len(titles) && !again {
 			return nil, false
 		}
@@ -101,7 +105,19 @@ func titlesOf(b *shape.Block, pin int, far []string) (titles []title, anew bool)
 type title struct {
 	text string
 	at   int
+	anew bool // cavities are counted from the start again below it
 }
+
+// isLike reports whether a title can name a thing as another one does: it begins with a capital where that does, and is not of parts or of
+// several things, "Injectors", "Dash side".
+func isLike(text, other string) bool {
+	w := strings.Fields(table.Fold(text))
+	last := w[len(w)-1]
+	return !isPart(last) && (!strings.HasSuffix(last, "s") || strings.HasSuffix(last, "ss")) && isCapital(text) == isCapital(other)
+}
+
+// isCapital reports whether a text begins with a capital or a number.
+func isCapital(text string) bool { return !unicode.IsLower([]rune(text)[0]) }
 
 // isTitle reports whether a row is one short text in its first cell that can be a name.
 func isTitle(r table.Row) bool {

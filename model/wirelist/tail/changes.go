@@ -10,7 +10,8 @@ import (
 	"contralay/model/wirelist/value"
 )
 
-// Below the wires of a list often stands what was changed in it, when and by whom, in the same columns and without headings.
+// Below the wires of a list often stands what was changed in it, when and by whom, or what is still to be done, in the same columns and
+// without headings.
 //
 //	Nr. | Signal | von | Pin | nach | Pin | Farbe
 //	1   | Masse  | X1  | 2   | A1   | 2   | br
@@ -19,43 +20,78 @@ import (
 //	a   | 12.03. | Radsensor dazu
 
 // IsChange reports whether a row is such a change: it begins with the letter or the number of the change, or with its day, and ends in a
-// few words. What has no title that says so has its day with the year, where the rows above have none. No colour, size or end is in it.
+// few words. What has no title that says so has its day with the year, where the rows above have none. No colour, size or end is in it; one
+// without a day has not both ends of a wire either, and is not counted as the cavities above are.
 func IsChange(cols []shape.Column, above []table.Row, r table.Row, title string) bool {
-	titled, dated, last := SaysChanges(title), false, ""
-	first := -1
+	titled, dated := SaysChanges(title), false
+	begins, last := "", ""
 	for i, cell := range r.Cells {
 		if cell == "" || i >= len(cols) {
 			continue
 		}
+		if begins == "" {
+			begins = cell
+		}
 		last = cell
-		if first < 0 {
-			first = i
-		}
-		if n := dayParts(cell); n > 2 || titled && n > 1 {
-			if !slices.ContainsFunc(above, func(o table.Row) bool { return i < len(o.Cells) && dayParts(o.Cells[i]) > 1 }) {
-				dated = true
-				continue
-			}
-		}
-		if _, pin, ok := name.SplitEnd(cell); ok && !strings.Contains(cell, " ") && name.IsCavity(pin) && i != first {
+		isDay := func(o table.Row) bool { return i < len(o.Cells) && dayParts(o.Cells[i]) > 1 }
+		if n := dayParts(cell); (n > 2 || titled && n > 1) && !slices.ContainsFunc(above, isDay) {
+			dated = true
+		} else if cell != begins && isEnd(cell) || hasValue(cols[i].Field, cell) {
 			return false
 		}
-		switch cols[i].Field {
-		case name.FieldColour:
-			if _, ok := value.ParseColour(cell, ""); ok {
-				return false
-			}
-		case name.FieldGauge:
-			if g, ok := value.ParseGauge(cell, value.BareAWG, value.MarkUnknown); ok && g.Size != "" {
-				return false
+	}
+	return (dated || titled && !isBetween(cols, r) && !isCounted(cols, above, r)) && last != begins && saysMuch(last) &&
+		(dayParts(begins) > 1 || isChangeNumber(begins))
+}
+
+// isEnd reports whether a cell is the end of a wire, "X1:4".
+func isEnd(cell string) bool {
+	_, pin, ok := name.SplitEnd(cell)
+	return ok && !strings.Contains(cell, " ") && name.IsCavity(pin)
+}
+
+// hasValue reports whether a cell is a colour or a size in a column of them.
+func hasValue(of name.Field, cell string) bool {
+	switch of {
+	case name.FieldColour:
+		_, ok := value.ParseColour(cell, "")
+		return ok
+	case name.FieldGauge:
+		g, ok := value.ParseGauge(cell, value.BareAWG, value.MarkUnknown)
+		return ok && g.Size != ""
+	}
+	return false
+}
+
+// isBetween reports whether a row says where a wire comes from and where it goes.
+func isBetween(cols []shape.Column, r table.Row) bool {
+	says := func(fields ...name.Field) bool {
+		for i, c := range cols {
+			if i < len(r.Cells) && r.Cells[i] != "" && slices.Contains(fields, c.Field) {
+				return true
 			}
 		}
-	}
-	if first < 0 || !dated && !titled {
 		return false
 	}
-	begins := r.Cells[first]
-	return last != begins && saysMuch(last) && (dayParts(begins) > 1 || isChangeNumber(begins))
+	return says(name.FieldRun) || says(name.FieldFrom, name.FieldFromPin) && says(name.FieldTo, name.FieldToPin)
+}
+
+// isCounted reports whether a row begins as the cavities above it do: "A" below "B" and "C", "7" below "5" and "6".
+func isCounted(cols []shape.Column, above []table.Row, r table.Row) bool {
+	at := slices.IndexFunc(cols, func(c shape.Column) bool { return c.Field == name.FieldPin })
+	if at < 0 || at >= len(r.Cells) || r.Cells[at] == "" {
+		return false
+	}
+	kind := func(cell string) string {
+		of := counts(cell)
+		if len(of) == 1 && of == strings.ToLower(cell) {
+			return "letter"
+		}
+		return of
+	}
+	return slices.ContainsFunc(above, func(o table.Row) bool {
+		return at < len(o.Cells) && o.Cells[at] != "" && !shape.IsText(o) && kind(o.Cells[at]) == kind(r.Cells[at])
+	})
 }
 
 // saysMuch reports whether a cell is a text: two words, or a long one.
@@ -102,7 +138,8 @@ func dayParts(cell string) int {
 	return len(parts)
 }
 
-// SaysChanges reports whether a title is of such a table: every word of it is one for changes, or joins those.
+// SaysChanges reports whether a title is of such a table, or of one of what is still to be done: every word of it is one for those, or joins
+// them.
 func SaysChanges(title string) bool {
 	const most = 4 // words (no source)
 	w := name.Words(table.Fold(title))
@@ -121,9 +158,10 @@ func SaysChanges(title string) bool {
 const (
 	changes = " changes revisions revision history changelog amendments anderungen anderung anderungsstand aenderungen " +
 		"revisionen historie anderungshistorie modifications revisiones cambios modificaciones modifiche revisioni wijzigingen " +
-		"revisies zmiany rewizje zmeny revize andringar endringer aendringer alteracoes revisoes muutokset "
+		"revisies zmiany rewizje zmeny revize andringar endringer aendringer alteracoes revisoes muutokset " +
+		"todo do jobs tasks snags open offene offen restarbeiten "
 	ofChanges = " list log record records notes table of the to this since sheet drawing harness loom date dates rev change " +
-		"liste tabelle der am an des du de las los le delle van het "
+		"liste tabelle still points items punkte left der am an des du de las los le delle van het "
 	months = " jan feb mar apr may jun jul aug sep oct nov dec mrz mai okt dez fev avr jui aou ene abr ago dic gen mag giu " +
 		"lug set ott maa mei mrt sty lut kwi maj cze lip sie wrz paz lis gru out "
 )
