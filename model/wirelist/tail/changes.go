@@ -138,8 +138,8 @@ func dayParts(cell string) int {
 	return len(parts)
 }
 
-// SaysChanges reports whether a title is of such a table, or of one of what is still to be done: every word of it is one for those, or joins
-// them.
+// SaysChanges reports whether a title is of such a table, or of one of what is still to be done: every word of it is one for those, or
+// joins them.
 func SaysChanges(title string) bool {
 	const most = 4 // words (no source)
 	w := name.Words(table.Fold(title))
