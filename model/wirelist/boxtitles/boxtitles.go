@@ -41,20 +41,21 @@ func Lines(b *shape.Block) map[int]bool {
 	}
 	far := goesTo(b)
 	titles, anew := titlesOf(b, pin, far)
+	several := stems(titles)
 	things, sure := 0, false
 	for k, t := range titles {
 		end := len(b.Rows)
 		if k+1 < len(titles) {
 			end = titles[k+1].at
 		}
-		if isNamed(t.text, far[t.at:end]) && !isUnit(t.text) {
+		if far.within(t.text, t.at, end) {
 			return nil // "Pump" above wires that go to the pump
 		}
 		if w := name.Words(table.Fold(t.text)); len(w) == 0 || isPart(w[0]) && len(w) == 1 {
 			return nil
 		}
 		sure = sure || isNamed(t.text, far) && !isUnit(t.text)
-		if isNamed(t.text, far) || isOneOfSeveral(t.text, titles) || t.anew || name.SaysConnector(t.text) {
+		if isNamed(t.text, far) || isOneOfSeveral(t.text, several) || t.anew || name.SaysConnector(t.text) {
 			things++
 		}
 	}
@@ -75,7 +76,7 @@ func Lines(b *shape.Block) map[int]bool {
 
 // titlesOf are the rows that could be titles; none where two stand below each other, or cavities go on to be counted below one. anew says
 // that below one they are counted from the start again.
-func titlesOf(b *shape.Block, pin int, far []string) (titles []title, anew bool) {
+func titlesOf(b *shape.Block, pin int, far devices) (titles []title, anew bool) {
 	counted, seen, again := map[string]int{}, map[string]bool{}, false
 	for i, r := range b.Rows {
 		if _, text := r.Filled(); isTitle(r) && (shape.IsText(r) || isNamed(text, far) || column.IsShortHeading(b, i)) {
@@ -131,15 +132,19 @@ func isTitle(r table.Row) bool {
 	return letters && !counts && !name.IsGeneric(text) && name.StateOf(text) == name.Used
 }
 
-// goesTo are the folded cells of where the wires go, a row each.
-func goesTo(b *shape.Block) []string {
-	all := make([]string, len(b.Rows))
+// devices are the rows whose wires go to a device, by its folded name: the front of a cell up to a blank or to a sign between a device and
+// its cavity, or the whole of it.
+type devices map[string][]int
+
+// goesTo are the devices that the wires of a table go to.
+func goesTo(b *shape.Block) devices {
+	all := devices{}
 	for i, c := range b.Cols {
 		switch c.Field {
 		case name.FieldTo, name.FieldFrom, name.FieldRun:
 			for k, r := range b.Rows {
 				if i < len(r.Cells) && r.Cells[i] != "" {
-					all[k] = table.Fold(r.Cells[i])
+					all.add(table.Fold(r.Cells[i]), k)
 				}
 			}
 		}
@@ -147,14 +152,27 @@ func goesTo(b *shape.Block) []string {
 	return all
 }
 
-// isNamed reports whether a title is a device that wires go to, or one of the units that every list has.
-func isNamed(text string, far []string) bool {
-	f := table.Fold(text)
-	return isUnit(text) || slices.ContainsFunc(far, func(cell string) bool {
-		rest, ok := strings.CutPrefix(cell, f)
-		return ok && (rest == "" || strings.ContainsAny(rest[:1], " :-./"))
-	})
+// add enters the fronts of a folded cell.
+func (d devices) add(cell string, row int) {
+	const most = 60 // letters of a cell that is the end of a wire (no source)
+	if len(cell) > most {
+		return
+	}
+	for at := range len(cell) {
+		if at > 0 && strings.IndexByte(" :-./", cell[at]) >= 0 {
+			d[cell[:at]] = append(d[cell[:at]], row)
+		}
+	}
+	d[cell] = append(d[cell], row)
 }
+
+// within reports whether wires of the rows from one up to another go to a device.
+func (d devices) within(text string, from, end int) bool {
+	return slices.ContainsFunc(d[table.Fold(text)], func(row int) bool { return row >= from && row < end })
+}
+
+// isNamed reports whether a title is a device that wires go to, or one of the units that every list has.
+func isNamed(text string, far devices) bool { return isUnit(text) || len(far[table.Fold(text)]) > 0 }
 
 // isUnit reports whether a title is the word for a unit that every list has, "ECU".
 func isUnit(text string) bool {
@@ -162,17 +180,24 @@ func isUnit(text string) bool {
 	return len(w) == 1 && name.IsUnit(w[0])
 }
 
+// stems are how many titles there are that are one text but for the letter or the number at their end, by that text, folded.
+func stems(titles []title) map[string]int {
+	all := map[string]int{}
+	for _, t := range titles {
+		if front, last := cutLast(t.text); prose.IsOrdinal(last) {
+			all[table.Fold(front)]++
+		}
+	}
+	return all
+}
+
 // isOneOfSeveral reports whether a title has a letter or a number at its end that tells it from another title, behind what is no part of a
 // connector: "Head unit ISO A" beside "Head unit ISO B", and not "Row A" beside "Row B".
-func isOneOfSeveral(text string, titles []title) bool {
-	stem, last := cutLast(text)
-	if w := strings.Fields(table.Fold(stem)); len(w) == 0 || !prose.IsOrdinal(last) || isPart(w[len(w)-1]) && !plugword.Is(w[len(w)-1]) {
-		return false
-	}
-	return slices.ContainsFunc(titles, func(o title) bool {
-		s, l := cutLast(o.text)
-		return strings.EqualFold(s, stem) && l != last && prose.IsOrdinal(l)
-	})
+func isOneOfSeveral(text string, all map[string]int) bool {
+	front, last := cutLast(text)
+	front = table.Fold(front)
+	w := strings.Fields(front)
+	return len(w) > 0 && prose.IsOrdinal(last) && all[front] > 1 && (!isPart(w[len(w)-1]) || plugword.Is(w[len(w)-1]))
 }
 
 // cutLast parts the last word off a text.
