@@ -29,6 +29,7 @@ import (
 	"contralay/model/wirelist/signoff"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/titleline"
+	"contralay/model/wirelist/words"
 )
 
 // Lines are the lines of the titles; none where the rows below the headings are not all below such titles. Where the first one says that it
@@ -61,7 +62,7 @@ func Lines(b *shape.Block) map[int]bool {
 	}
 	most := 2*things > len(titles)
 	told := anew || len(titles) > 0 && name.SaysConnector(titles[0].text)
-	if len(titles) < 2 || !told && !sure && !most {
+	if one := len(titles) == 1 && titles[0].at == 0; len(titles) < 2 && !one || len(titles) > 1 && !told && !sure && !most {
 		return nil
 	}
 	lines := map[int]bool{}
@@ -78,8 +79,11 @@ func Lines(b *shape.Block) map[int]bool {
 // that below one they are counted from the start again.
 func titlesOf(b *shape.Block, pin int, far devices) (titles []title, anew bool) {
 	counted, seen, again := map[string]int{}, map[string]bool{}, false
+	_, first := b.Rows[0].Filled()
+	boxes := isBox(first)
 	for i, r := range b.Rows {
-		if _, text := r.Filled(); isTitle(r) && (shape.IsText(r) || isNamed(text, far) || column.IsShortHeading(b, i)) {
+		_, text := r.Filled()
+		if isTitle(r) && (shape.IsText(r) || boxes && isBox(text) || isNamed(text, far) || column.IsShortHeading(b, i)) {
 			if n := len(titles); n > 0 && titles[n-1].at == i-1 || i+1 == len(b.Rows) {
 				return nil, false
 			}
@@ -94,7 +98,7 @@ func titlesOf(b *shape.Block, pin int, far devices) (titles []title, anew bool) 
 		if again = again || seen[r.Cells[pin]]; again && len(titles) > 0 {
 			anew, titles[len(titles)-1].anew = true, true
 		}
-		if of, known := counted[by]; known && of != len(titles) && !again {
+		if of, known := counted[by]; known && of != len(titles) && !again && !boxes {
 			return nil, false
 		}
 		counted[by], seen[r.Cells[pin]] = len(titles), true
@@ -224,3 +228,18 @@ func isPart(w string) bool {
 
 // countedBy is what the cavities of a row are counted by: "A" of "A12", "" of "12", the whole of a cavity without a number.
 func countedBy(cavity string) string { return strings.TrimRight(table.Fold(cavity), "0123456789") }
+
+// isBox reports whether a title is the designator of a plug, or a unit, a box or a loom by its last word.
+func isBox(text string) bool {
+	w := name.Words(table.Fold(text))
+	if len(w) == 0 {
+		return false
+	}
+	switch last := w[len(w)-1]; last {
+	case "loom", "harness", "box", "board", "panel", "module", "controller", "plug", "connector", "bulkhead":
+		return true
+	}
+	bare := strings.TrimLeft(text, "0123456789") // "10X1"
+	return name.IsDesignator(bare) && strings.ContainsAny(bare, "0123456789") && strings.ToUpper(text) == text ||
+		len(w) < 3 && words.HeadsUnit(w)
+}

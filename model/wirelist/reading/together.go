@@ -27,7 +27,8 @@ func (l *look) orTogether(all []Reading) []Reading {
 		cols[i].Unit, cols[i].Milli, cols[i].Bare = l.Cols[i].Unit, l.Cols[i].Milli, l.Cols[i].Bare
 		cols[i].Said, cols[i].Alias = l.Cols[i].Said, l.Cols[i].Alias
 	}
-	t := together.Table{Cols: cols, Prof: l.Prof, Rows: l.Src.Rows, Titled: l.Titled() != "", Words: l.Heads.Words}
+	titled := l.Titled() != "" || together.StartsTitled(l.Src.Rows)
+	t := together.Table{Cols: cols, Prof: l.Prof, Rows: l.Src.Rows, Titled: titled, Words: l.Heads.Words}
 	if best >= 0 && !t.LeavesOver(all[best].Block.Cols) {
 		return all
 	}

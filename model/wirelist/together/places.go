@@ -6,7 +6,6 @@ import (
 	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/pads"
-	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/thingpins"
 	"contralay/model/wirelist/words"
@@ -246,7 +245,8 @@ func (t *Table) once(p place) bool {
 	}
 	seen, rows, device := map[string]bool{}, 0, ""
 	for _, r := range t.Rows[:min(len(t.Rows), column.MostLooked)] {
-		if shape.IsText(r) {
+		if n, text := r.Filled(); n == 1 {
+			device = text // a title between the rows
 			continue
 		}
 		if p.device >= 0 && p.device < len(r.Cells) && r.Cells[p.device] != "" {
@@ -259,4 +259,18 @@ func (t *Table) once(p place) bool {
 		seen[device+"\x00"+table.Fold(r.Cells[p.pins])] = true
 	}
 	return rows > 1 && 20*len(seen) >= 19*rows
+}
+
+// StartsTitled reports whether the first row below the headings is a title: what the cavities below it are of.
+//
+//	No. | Function | Goes to
+//	X1
+//	1   | feed     | Horn
+func StartsTitled(rows []table.Row) bool {
+	if len(rows) < 2 {
+		return false
+	}
+	first, _ := rows[0].Filled()
+	next, _ := rows[1].Filled()
+	return first == 1 && rows[0].Cells[0] != "" && next > 1
 }
