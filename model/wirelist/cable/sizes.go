@@ -24,6 +24,13 @@ func Twist(kind string, g value.Gauge) value.Gauge {
 // pairs is the sign of a cable that is made of pairs or other groups, "2x2x0.25", and the words for them.
 var pairs = regexp.MustCompile(`(?i)[0-9]\s*[x×]\s*[0-9]+\s*[x×]|pair|paar|par\b|twist|verseil|tors`)
 
+// SaysPairs reports whether a heading or the name or the kind of a cable says that its cores are made up in pairs or other groups, or
+// twisted.
+func SaysPairs(text string) bool { return pairs.MatchString(text) || coppia.MatchString(text) }
+
+// coppia are words for pairs that are part of others in some languages.
+var coppia = regexp.MustCompile(`(?i)\b(?:tp|twp|par|pares|coppi[ae]|doppin[io]|para|pary)[0-9]*\b`)
+
 // IsPlain reports whether the kind of a cable is how many cores it has and their section, and says of no pairs, no twist and no shield.
 func IsPlain(kind string) bool {
 	g := Words(kind)

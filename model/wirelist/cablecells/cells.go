@@ -2,9 +2,11 @@ package cablecells
 
 import (
 	"cmp"
+	"slices"
 	"strings"
 
 	"contralay/model/wirelist/cable"
+	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
@@ -81,6 +83,7 @@ func Take(im *draft.Importer, b *shape.Block, cells []string, it *draft.Item) {
 					shields = append(shields, one)
 				default:
 					names = append(names, one)
+					it.Bare = cable.IsMark(one) && !g.IsCable() && !head.IsCable() && !cable.SaysPairs(c.Head+" "+one) && !hasCores(b)
 					it.Kind.Twisted, it.Kind.Shielded = it.Kind.Twisted || head.Twisted, it.Kind.Shielded || head.Shielded
 				}
 			}
@@ -113,4 +116,14 @@ func takeKind(b *shape.Block, cells []string, it *draft.Item) {
 		it.Notes = append(it.Notes, "cable: "+it.Cable)
 		it.Cable, it.Plain = it.Cable+" "+it.Pair, false
 	}
+	it.Bare = it.Bare && it.Pair == "" && !slices.ContainsFunc(cells, func(c string) bool {
+		return cable.SaysPairs(c) || cable.Words(c).IsCable()
+	})
+}
+
+// hasCores reports whether a heading is of the cores of cables, of their colours or of their kinds.
+func hasCores(b *shape.Block) bool {
+	return slices.ContainsFunc(b.Cols, func(c shape.Column) bool {
+		return c.CoreSize || column.HeadsCores(c.Head) || c.Field == name.FieldSpec || c.Field == name.FieldColour
+	})
 }

@@ -22,7 +22,7 @@ func Cables(im *draft.Importer) {
 	drains := takeDrains(im)
 	cablecells.Settle(im, drains)
 	in := map[*draft.Item]int{} // number of the group it is in, from 1
-	byColumn(im, in)
+	byColumn(im, in, drains)
 	byName(im, in)
 	byNeighbour(im, in)
 	shieldsOver(im, in)
@@ -54,7 +54,7 @@ func Cables(im *draft.Importer) {
 }
 
 // byColumn groups the wires with one text in the cable column.
-func byColumn(im *draft.Importer, in map[*draft.Item]int) {
+func byColumn(im *draft.Importer, in map[*draft.Item]int, drains []*draft.Item) {
 	of := map[string][]*draft.Item{}
 	var order []string
 	for _, it := range im.Items {
@@ -92,7 +92,7 @@ func byColumn(im *draft.Importer, in map[*draft.Item]int) {
 		if len(of[text]) < 2 {
 			continue // said of one wire: cables reports it
 		}
-		if !slices.ContainsFunc(of[text], func(it *draft.Item) bool { return !it.Plain }) {
+		if !g.Twisted && !g.Shielded && draft.AreBare(of[text], drains, text) {
 			for _, it := range of[text] {
 				it.Notes, it.Cable = append(it.Notes, "cable: "+it.Cable), ""
 				it.Cue, it.CueText = value.Gauge{}, ""

@@ -10,8 +10,8 @@ import (
 	"contralay/model/wirelist/value"
 )
 
-// readNote reads the note: a fuse, a cable it is part of, the wires it pairs with. What
-// is understood as a whole is not kept as text.
+// readNote reads the note: a fuse, a cable it is part of, the wires it pairs with. A remark about a fuse or another wire is kept in the
+// words of the list, too: they are what the bench looks for.
 func readNote(im *draft.Importer, b *shape.Block, cells []string, it *draft.Item) {
 	if it.Gauge.Conductors > 1 || it.Gauge.Shielded || it.Gauge.Twisted {
 		it.Cue = it.Gauge
@@ -26,9 +26,11 @@ func readNote(im *draft.Importer, b *shape.Block, cells []string, it *draft.Item
 	}
 	if a, rest, ok := value.FuseIn(note, b.Mark); ok && !it.Fuse.Set {
 		it.Fuse = model.Some(a)
-		if note = rest; note == "" {
+		if rest == "" {
+			it.Notes = append(it.Notes, note) // in the words of the list, too
 			return
 		}
+		note = rest
 	}
 	if value.IsPairMark(note) { // its number is no size
 		it.Cue, it.CueText, it.Pair = value.Gauge{Twisted: true}, note, note
@@ -69,6 +71,7 @@ func readNote(im *draft.Importer, b *shape.Block, cells []string, it *draft.Item
 		if g := cable.Words(p.Text); g.Shielded || g.Twisted {
 			it.Cue.Shielded, it.Cue.Twisted = it.Cue.Shielded || g.Shielded, it.Cue.Twisted || g.Twisted
 		}
+		it.Notes = append(it.Notes, p.Text)
 		return
 	}
 	it.Notes = append(it.Notes, note)

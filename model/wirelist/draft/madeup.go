@@ -1,0 +1,24 @@
+package draft
+
+import "slices"
+
+// AreBare reports whether the list says of the wires of one cable no more than its number: no cores, no pair, no twist, no shield, and no
+// row that tells the drain of one. What is laid as one is cut and laid otherwise than single wires, and a number alone does not say so.
+func AreBare(wires, drains []*Item, called string) bool {
+	return !slices.ContainsFunc(wires, func(it *Item) bool { return !it.isBare() }) &&
+		!slices.ContainsFunc(drains, func(d *Item) bool { return d.Cable == called || d.Shield == called })
+}
+
+func (it *Item) isBare() bool {
+	return it.Plain || it.Bare && !it.Kind.IsCable() && !it.Cue.IsCable() && !it.Gauge.IsCable()
+}
+
+// Once is some notes without those that stand among them already.
+func Once(notes []string) (all []string) {
+	for _, n := range notes {
+		if !slices.Contains(all, n) {
+			all = append(all, n)
+		}
+	}
+	return all
+}
