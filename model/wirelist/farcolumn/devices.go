@@ -39,7 +39,7 @@ func boardAndDevices(cols []shape.Column, prof []column.Profile, rows []table.Ro
 		}
 		near = i
 	}
-	if near < 0 || near > pin || !namesDevice(cols[near].Head, "") && !hasSupply(rows, near) || !areOfBoard(rows, near) {
+	if near < 0 || near > pin || !namesDevice(cols, near, "") && !hasSupply(rows, near) || !areOfBoard(rows, near) {
 		return false
 	}
 	cols[near].Field, cols[near].Of = name.FieldFromPin, shape.DeviceOf(cols[near].Head)
@@ -64,7 +64,7 @@ func twoDevices(cols []shape.Column, prof []column.Profile, rows []table.Row, ti
 		if prof[i].Filled == 0 || cols[i].Field != name.FieldKeep {
 			continue
 		}
-		if !isOpen(cols, prof, i) || !namesDevice(cols[i].Head, title) || len(of) == 2 {
+		if !isOpen(cols, prof, i) || !namesDevice(cols, i, title) || len(of) == 2 {
 			return false
 		}
 		of = append(of, i)
@@ -81,16 +81,28 @@ func twoDevices(cols []shape.Column, prof []column.Profile, rows []table.Row, ti
 	return true
 }
 
-// namesDevice reports whether a heading is what a device is called: a word for one, a few capitals, "VFD", or a word of the title.
-func namesDevice(head, title string) bool {
+// namesDevice reports whether a heading is what a device is called: a word for one, a word of the title, or a few capitals where other
+// headings have small letters, "VFD".
+func namesDevice(cols []shape.Column, i int, title string) bool {
 	const longest = 6 // capitals (no source)
+	head := cols[i].Head
 	w := headWords(head)
 	if len(w) == 0 || name.IsRemark(w) || name.IsOtherHead(head) || words.IsOfValues(table.Fold(head)) || words.IsNumberWord(w[0]) {
 		return false
 	}
 	last := w[len(w)-1]
-	return name.IsUnit(last) || name.IsDeviceWord(last) || slices.Contains(name.Words(table.Fold(title)), last) ||
-		len(w) == 1 && len(head) > 2 && len(head) <= longest && head == strings.ToUpper(head) && strings.Trim(head, "0123456789") == head
+	if name.IsUnit(last) || name.IsDeviceWord(last) || slices.Contains(name.Words(table.Fold(title)), last) {
+		return true
+	}
+	return len(w) == 1 && len(head) > 2 && len(head) <= longest && head == strings.ToUpper(head) && strings.Trim(head, "0123456789") == head &&
+		!isInside(w[0]) && slices.ContainsFunc(cols, func(c shape.Column) bool { return c.Head != strings.ToUpper(c.Head) })
+}
+
+// isInside reports whether a folded word in capitals is short for something inside a device or of its papers, and for no device. Common
+// practice, no source.
+func isInside(w string) bool {
+	return slices.Contains([]string{"gpio", "port", "adc", "dac", "pwm", "net", "bcm", "spn", "pgn", "dma", "uart", "spi", "iic", "can", "lin",
+		"usb", "alias", "dwg", "bom", "rev", "grid", "loc", "pos"}, w)
 }
 
 // hasSupply reports whether a cell of a column is a supply or a ground.
@@ -119,7 +131,7 @@ func areShortNames(rows []table.Row, i int) bool {
 		again := seen[cell]
 		seen[cell] = true
 		_, hue := value.ParseColour(cell, "")
-		return !again && !hue && len(cell) <= longest && cell == strings.ToUpper(cell) && !strings.Contains(cell, " ") &&
+		return !again && !hue && !pads.IsChipPad(cell) && len(cell) <= longest && cell == strings.ToUpper(cell) && !strings.Contains(cell, " ") &&
 			value.IsLetter(cell[0]) && name.StateOf(cell) == name.Used
 	}) && len(seen) > 1
 }

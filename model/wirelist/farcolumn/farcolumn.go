@@ -17,25 +17,26 @@ const least = 3
 // Settle takes a column for the far ends of the cavities that another has, where none has them yet; another reports whether a column that
 // is not the one at some place holds cavities. title is what stands above the table.
 func Settle(cols []shape.Column, prof []column.Profile, rows []table.Row, title string, another func(i int) bool) {
+	fittingsOfEnd(cols, prof, rows)
 	padsOfHeading(cols, prof, rows, title)
 	if has(cols, prof, name.FieldTo, name.FieldToPin, name.FieldFrom, name.FieldFromPin, name.FieldRun, name.FieldVia,
 		name.FieldDevicePin) || boardAndDevices(cols, prof, rows) || twoDevices(cols, prof, rows, title) {
 		return
 	}
 	for i := range prof {
+		if c := &cols[i]; c.Field == name.FieldConnector && !c.Given && i > 0 && prof[0].Unique() && prof[0].All(prof[0].Cavities) &&
+			prof[i].Filled >= least && another(i) && namesBoard(c.Head) && ofHeaders(rows, i) {
+			c.Field = name.FieldTo // the pins in the first column count on from header to header
+			return
+		}
 		if !isOpen(cols, prof, i) || !another(i) {
 			continue
 		}
-		side := ofSide(cols[i].Head, &prof[i])
-		if !side && !ofHeaders(rows, i) {
-			continue
-		}
-		if cols[i].Field = name.FieldTo; side || namesBoard(cols[i].Head) {
+		if ofSide(cols[i].Head, &prof[i], rows, i) || namesBoard(cols[i].Head) && ofHeaders(rows, i) {
+			cols[i].Field = name.FieldTo
 			cols[i].Know()
-		} else {
-			cols[i].Guessed = true
+			return
 		}
-		return
 	}
 }
 

@@ -54,13 +54,17 @@ func ofHeaders(rows []table.Row, i int) bool {
 
 // AreEnds reports whether the cells of a column are far ends by what they are and the heading of a plug or a board above them.
 func AreEnds(head string, rows []table.Row, i int) bool {
-	return column.ArePlugEnds(head, rows, i) || len(headWords(head)) > 0 && namesBoard(head) && ofHeaders(rows, i)
+	return column.ArePlugEnds(head, rows, i) || namesBoard(head) && ofHeaders(rows, i)
 }
 
-// namesBoard reports whether a heading is what a board is called, alone or at the end of another word: "Mainboard", "Hauptplatine".
+// namesBoard reports whether a heading is what a unit or a board is called, alone or at the end of another word: "Mainboard", "ECU",
+// "Hauptplatine".
 func namesBoard(head string) bool {
 	w := headWords(head)
+	if len(w) == 0 {
+		return false
+	}
 	last := w[len(w)-1]
-	return namesDevice(head, "") || slices.ContainsFunc([]string{"board", "platine", "karte", "carte", "placa", "scheda", "printplaat",
-		"kort", "plytka", "deska", "pcb"}, func(of string) bool { return strings.HasSuffix(last, of) })
+	return name.IsUnit(last) || slices.ContainsFunc([]string{"board", "platine", "karte", "carte", "placa", "scheda", "printplaat", "kort",
+		"plytka", "deska", "pcb"}, func(of string) bool { return strings.HasSuffix(last, of) })
 }

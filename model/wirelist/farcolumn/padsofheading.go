@@ -56,17 +56,16 @@ func areEndsOf(rows []table.Row, i int, of string) bool {
 }
 
 // areBoardPads reports whether the cells of a column are the pads of a board: the digital and analogue ones with their number, each once,
-// and supplies. One with its number does beside a supply.
+// and one or more that boards have printed on them, a supply or a bus: "D1", "D2" alone are devices.
 func areBoardPads(rows []table.Row, i int) bool {
-	seen, supplies := map[string]bool{}, 0
+	seen, printed := map[string]bool{}, 0
 	return cells(rows, i, func(cell string) bool {
-		if pads.IsSupply(cell) {
-			supplies++
-			return true
-		}
-		again := seen[cell]
+		again := seen[cell] && !pads.IsSupply(cell)
 		seen[cell] = true
-		return !again && (arrow.IsPad(cell) || pads.IsChipPad(cell) || name.IsCavity(cell) && len(cell) > 1 &&
-			strings.ContainsRune("DAP", rune(cell[0])))
-	}) && len(seen) > 0 && len(seen)+supplies > 1
+		if arrow.IsPad(cell) || pads.IsChipPad(cell) {
+			printed++
+			return !again
+		}
+		return !again && name.IsCavity(cell) && len(cell) > 1 && strings.ContainsRune("DA", rune(cell[0]))
+	}) && len(seen) > 1 && printed > 0
 }

@@ -28,7 +28,7 @@ func SameHead(cols []shape.Column, prof []column.Profile, b *block.Block, h shap
 	}
 	rows, sheet := b.Rows, b.Table.Rows
 	for i := range prof {
-		if !isOpen(cols, prof, i) || !namesDevice(cols[i].Head, "") || !areOfBoard(rows, i) {
+		if !isOpen(cols, prof, i) || !namesDevice(cols, i, "") || !areOfBoard(rows, i) || !oneBeside(cols, prof, i) {
 			continue
 		}
 		for k, r := range sheet {
@@ -42,6 +42,22 @@ func SameHead(cols []shape.Column, prof []column.Profile, b *block.Block, h shap
 			}
 		}
 	}
+}
+
+// oneBeside reports whether nothing but one column of names and remarks stand beside a column: figures beside the names are no wires.
+func oneBeside(cols []shape.Column, prof []column.Profile, i int) bool {
+	names := 0
+	for k := range prof {
+		p := &prof[k]
+		if k == i || p.Filled == 0 || cols[k].Field == name.FieldNote {
+			continue
+		}
+		if names++; !p.Unique() || p.Filled < prof[i].Filled || 2*p.Prose > p.Filled ||
+			p.Numbers+p.Currents+p.Lengths+p.Colours+p.Sized > 0 {
+			return false
+		}
+	}
+	return names == 1
 }
 
 // areOthers reports whether a column of another table, up to the next text, holds two cavities or more, and none of those of this one.

@@ -16,7 +16,7 @@ func BeginsBlank(note string) bool {
 }
 
 // BeginsOpen reports whether an end says first that nothing is connected, and then in words why: "nc, the old box has none". One that names
-// a contact behind it is an end, "NC, K4".
+// a place behind it is an end, "NC, relay K4".
 func BeginsOpen(end string) bool {
-	return BeginsBlank(end) && strings.Count(end, " ") > 1
+	return BeginsBlank(end) && strings.Count(end, " ") > 1 && !strings.ContainsAny(end, "0123456789")
 }
