@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/table"
 )
 
@@ -21,7 +22,8 @@ func Series(above, below []table.Row, r table.Row) bool {
 				continue
 			}
 			o := a.Cells[k]
-			if c == o && len(c) > 1 || c != o && stem(c) == stem(o) && stem(c) != c && stem(o) != o || isPlace(c) && isPlace(o) {
+			if c == o && len(c) > 1 || c != o && stem(c) == stem(o) && stem(c) != c && stem(o) != o || isPlace(c) && isPlace(o) ||
+				isEnd(c) && isEnd(o) {
 				return true
 			}
 		}
@@ -32,7 +34,10 @@ func Series(above, below []table.Row, r table.Row) bool {
 // stem is a text without the number that ends it, and without a bracket behind that.
 func stem(s string) string { return strings.TrimRight(s, "0123456789)") }
 
-// isPlace reports whether a cell is a letter and a number, "B12".
+// isPlace reports whether a cell is a letter, or one and a number, "B12".
 func isPlace(s string) bool {
-	return len(s) > 1 && len(s) < 4 && s[0] >= 'A' && s[0] <= 'Z' && strings.Trim(s[1:], "0123456789") == ""
+	return s != "" && len(s) < 4 && s[0] >= 'A' && s[0] <= 'Z' && strings.Trim(s[1:], "0123456789") == ""
 }
+
+// isEnd reports whether a cell is a connector and its cavity, "WCU:3", "Dash pin J".
+func isEnd(s string) bool { return name.IsEnd(s) || name.SaysPin(s) }

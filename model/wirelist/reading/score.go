@@ -221,12 +221,11 @@ func (l *look) saysPins() bool {
 	}
 	for _, t := range titles {
 		_, text := t.Filled()
-		for _, w := range name.Words(table.Fold(text)) {
-			if name.IsPinTitle(w) || words.IsOutput(strings.TrimSuffix(w, "s")) && words.HeadsUnit(name.Words(table.Fold(text))) {
-				return true
-			}
-		}
-		if name.SaysConnector(text) {
+		all := name.Words(table.Fold(text))
+		if name.SaysConnector(text) || name.IsDesignator(text) && strings.ToUpper(text) == text || len(all) < 3 && words.HeadsUnit(all) ||
+			slices.ContainsFunc(all, func(w string) bool {
+				return name.IsPinTitle(w) || words.IsOutput(strings.TrimSuffix(w, "s")) && words.HeadsUnit(all)
+			}) {
 			return true
 		}
 	}

@@ -288,6 +288,10 @@ func (l *Look) settleOne(i int, c *shape.Column) {
 			c.Field = name.FieldColour // "Insulation: red", "Base/stripe: red/white"
 			break
 		}
+		if p.Most(p.Sized) && !l.another(i, name.FieldGauge) {
+			c.Field = name.FieldGauge // "Wire type: 20 AWG red"
+			break
+		}
 		if p.Specs == 0 && i > 0 && l.Prof[i-1].Filled > 0 && sidehead.NumbersPart(c.Head, l.Cols[i-1].Head, l.Cols[i-1].Field) {
 			c.Field = name.FieldKeep
 			break

@@ -23,9 +23,13 @@ func (t *Table) values(cols []shape.Column, near, far place) (ok bool) {
 			continue
 		}
 		switch c.Field {
-		case name.FieldConnector, name.FieldFrom, name.FieldTo, name.FieldPin, name.FieldFromPin, name.FieldToPin, name.FieldCable,
-			name.FieldStripe, name.FieldSpec, name.FieldContact:
+		case name.FieldConnector, name.FieldFrom, name.FieldTo, name.FieldPin, name.FieldFromPin, name.FieldToPin,
+			name.FieldStripe, name.FieldContact:
 			return false // a place too many, or what other readings know more of
+		case name.FieldCable, name.FieldSpec:
+			if c.Field = name.FieldGauge; !p.Most(p.Sized) || t.heads(name.FieldGauge) {
+				return false // "20 AWG red" below "Cable"; other readings know more of cables
+			}
 		case name.FieldColour:
 			if !p.Most(p.Colours + p.Free) {
 				return false
@@ -60,16 +64,13 @@ func (t *Table) values(cols []shape.Column, near, far place) (ok bool) {
 
 // wire says what stands below a heading that is "Wire" or the like: the colours, the sizes or the ids of the wires.
 func (t *Table) wire(cols []shape.Column, i int) bool {
-	headed := func(f name.Field) bool {
-		return slices.ContainsFunc(t.Cols, func(c shape.Column) bool { return c.Field == f })
-	}
 	switch p := &t.Prof[i]; {
-	case p.Coloured() && !headed(name.FieldColour):
+	case p.Coloured() && !t.heads(name.FieldColour):
 		cols[i].Field = name.FieldColour
-	case p.Most(p.Sized) && p.Colours == 0 && !headed(name.FieldGauge):
+	case p.Most(p.Sized) && p.Colours == 0 && !t.heads(name.FieldGauge):
 		cols[i].Field = name.FieldGauge
 	case p.Distinct == p.Filled && p.All(p.Ids) && p.Colours == 0:
-	case p.Most(p.Long) && 2*p.Ids < p.Filled && 4*p.Colours < p.Filled && !headed(name.FieldSignal):
+	case p.Most(p.Long) && 2*p.Ids < p.Filled && 4*p.Colours < p.Filled && !t.heads(name.FieldSignal):
 		cols[i].Field = name.FieldSignal // "Circuit: oil pressure"
 	default:
 		return false
@@ -93,4 +94,9 @@ func (t *Table) leavesNames(cols []shape.Column, taken map[name.Field]int, place
 		}
 	}
 	return false
+}
+
+// heads reports whether some heading is of a field.
+func (t *Table) heads(f name.Field) bool {
+	return slices.ContainsFunc(t.Cols, func(c shape.Column) bool { return c.Field == f })
 }
