@@ -87,22 +87,24 @@ func namesDevice(cols []shape.Column, i int, title string) bool {
 	const longest = 6 // capitals (no source)
 	head := cols[i].Head
 	w := headWords(head)
-	if len(w) == 0 || name.IsRemark(w) || name.IsOtherHead(head) || words.IsOfValues(table.Fold(head)) || words.IsNumberWord(w[0]) {
+	if len(w) == 0 || name.IsRemark(w) || name.IsOtherHead(head) || words.IsOfValues(table.Fold(head)) ||
+		words.IsNumberWord(w[0]) {
 		return false
 	}
 	last := w[len(w)-1]
 	if name.IsUnit(last) || name.IsDeviceWord(last) || slices.Contains(name.Words(table.Fold(title)), last) {
 		return true
 	}
-	return len(w) == 1 && len(head) > 2 && len(head) <= longest && head == strings.ToUpper(head) && strings.Trim(head, "0123456789") == head &&
-		!isInside(w[0]) && slices.ContainsFunc(cols, func(c shape.Column) bool { return c.Head != strings.ToUpper(c.Head) })
+	return len(w) == 1 && len(head) > 2 && len(head) <= longest && head == strings.ToUpper(head) &&
+		strings.Trim(head, "0123456789") == head && !isInside(w[0]) &&
+		slices.ContainsFunc(cols, func(c shape.Column) bool { return c.Head != strings.ToUpper(c.Head) })
 }
 
 // isInside reports whether a folded word in capitals is short for something inside a device or of its papers, and for no device. Common
 // practice, no source.
 func isInside(w string) bool {
-	return slices.Contains([]string{"gpio", "port", "adc", "dac", "pwm", "net", "bcm", "spn", "pgn", "dma", "uart", "spi", "iic", "can", "lin",
-		"usb", "alias", "dwg", "bom", "rev", "grid", "loc", "pos"}, w)
+	return slices.Contains([]string{"gpio", "port", "adc", "dac", "pwm", "net", "bcm", "spn", "pgn", "dma", "uart", "spi", "iic", "can",
+		"lin", "usb", "alias", "dwg", "bom", "rev", "grid", "loc", "pos"}, w)
 }
 
 // hasSupply reports whether a cell of a column is a supply or a ground.
@@ -131,7 +133,7 @@ func areShortNames(rows []table.Row, i int) bool {
 		again := seen[cell]
 		seen[cell] = true
 		_, hue := value.ParseColour(cell, "")
-		return !again && !hue && !pads.IsChipPad(cell) && len(cell) <= longest && cell == strings.ToUpper(cell) && !strings.Contains(cell, " ") &&
-			value.IsLetter(cell[0]) && name.StateOf(cell) == name.Used
+		return !again && !hue && !pads.IsChipPad(cell) && len(cell) <= longest && cell == strings.ToUpper(cell) &&
+			!strings.Contains(cell, " ") && value.IsLetter(cell[0]) && name.StateOf(cell) == name.Used
 	}) && len(seen) > 1
 }

@@ -61,7 +61,7 @@ func isOpen(cols []shape.Column, prof []column.Profile, i int) bool {
 // headWords are the words of a heading, folded, without what stands in brackets.
 func headWords(head string) []string { return name.Words(name.WithoutBrackets(table.Fold(head))) }
 
-// cells are those of a column that say something, and how their rows go on.
+// cells reports whether something holds of each cell of a column that says anything, as far as a profile looks.
 func cells(rows []table.Row, i int, take func(cell string) bool) bool {
 	for _, r := range rows[:min(len(rows), column.MostLooked)] {
 		if i >= len(r.Cells) || value.IsNothing(r.Cells[i]) || shape.IsText(r) {

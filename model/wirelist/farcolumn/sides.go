@@ -22,6 +22,7 @@ func ofSide(head string, p *column.Profile, rows []table.Row, i int) bool {
 	if !joined && (len(w) < 2 || !sidehead.IsEndWord(last) && !sidehead.IsEndWord(w[0])) {
 		return false
 	}
-	return 2*p.Distinct > p.Filled && p.Long == p.Filled && 3*p.Prose <= p.Filled && p.Colours+p.Sized+p.Lengths+p.Currents+p.Numbers == 0 &&
+	return 2*p.Distinct > p.Filled && p.Long == p.Filled && 3*p.Prose <= p.Filled &&
+		p.Colours+p.Sized+p.Lengths+p.Currents+p.Numbers == 0 &&
 		cells(rows, i, func(cell string) bool { return !sidehead.IsFitting(table.Fold(cell)) && !isOnEnd(cell) })
 }
