@@ -27,7 +27,7 @@ func Names(b *shape.Block) {
 	}
 	of := map[string]*named{}
 	for _, r := range b.Rows {
-		if len(r.Cells) > len(b.Cols) || to < len(r.Cells) && r.Cells[to] != "" {
+		if len(r.Cells) > len(b.Cols) {
 			return
 		}
 		if at >= len(r.Cells) || value.IsNothing(r.Cells[at]) || shape.IsText(r) {
@@ -38,6 +38,7 @@ func Names(b *shape.Block) {
 			of[from] = &named{seen: map[string]bool{}}
 		}
 		of[from].add(r.Cells[at])
+		of[from].others = of[from].others || to < len(r.Cells) && r.Cells[to] != ""
 	}
 	var rows []table.Row
 	for k, r := range b.Rows {
@@ -65,7 +66,7 @@ func Names(b *shape.Block) {
 type named struct {
 	seen   map[string]bool
 	supply bool
-	others bool // a text is no name, or comes again
+	others bool // a text is no name, or comes again, or a wire has its name elsewhere
 }
 
 // add takes in a far end.

@@ -15,7 +15,7 @@ import (
 )
 
 // boardAndDevices takes a column for the cavities of the board that heads it, and a column of devices with the cavities right behind it for
-// the far ends, where each row has all three. The ground of the board comes again, one for several wires; no other cavity does.
+// the far ends, where each row has all three and a name. The ground of the board comes again, one for several wires; no other cavity does.
 //
 //	BRK | Signal | Drive | Terminal | Colour
 //	2   | step   | X     | PUL+     | brown
@@ -25,26 +25,39 @@ func boardAndDevices(cols []shape.Column, prof []column.Profile, rows []table.Ro
 	pin := slices.IndexFunc(cols, func(c shape.Column) bool { return c.Field == name.FieldPin })
 	if pin < 1 || pin >= len(prof) || cols[pin].Given || cols[pin-1].Given || cols[pin].Of != "" ||
 		cols[pin-1].Field != name.FieldConnector && cols[pin-1].Field != name.FieldKeep || prof[pin].Filled < least ||
-		prof[pin-1].Distinct == prof[pin-1].Filled || prof[pin-1].Prose > 0 || !has(cols, prof, name.FieldSignal) ||
-		!column.PairsOnce(rows, pin-1, pin) {
+		prof[pin-1].Distinct == prof[pin-1].Filled || prof[pin-1].Prose > 0 || !column.PairsOnce(rows, pin-1, pin) {
 		return false
 	}
-	near := -1
+	near, names := -1, -1
 	for i := range prof {
-		if i == pin-1 || !isOpen(cols, prof, i) {
-			continue
-		}
-		if near >= 0 || prof[i].Filled != prof[pin].Filled || prof[pin-1].Filled > prof[pin].Filled {
+		switch {
+		case i == pin-1 || !isOpen(cols, prof, i):
+		case areOfBoard(rows, i):
+			if near >= 0 || prof[i].Filled != prof[pin].Filled || prof[pin-1].Filled > prof[pin].Filled {
+				return false
+			}
+			near = i
+		case names >= 0:
 			return false
+		default:
+			names = i
 		}
-		near = i
 	}
-	if near < 0 || near > pin || !namesDevice(cols, near, "") && !hasSupply(rows, near) || !areOfBoard(rows, near) {
+	if near < 0 || near > pin || !namesDevice(cols, near, "") && !hasSupply(rows, near) ||
+		(names >= 0) == has(cols, prof, name.FieldSignal) || names >= 0 && !areNames(&prof[names]) {
 		return false
+	}
+	if names >= 0 {
+		cols[names].Field = name.FieldSignal
 	}
 	cols[near].Field, cols[near].Of = name.FieldFromPin, shape.DeviceOf(cols[near].Head)
 	cols[pin-1].Field, cols[pin].Field = name.FieldTo, name.FieldToPin
 	return true
+}
+
+// areNames reports whether the cells of a column can be what the wires carry.
+func areNames(p *column.Profile) bool {
+	return p.Unique() && 2*p.Prose <= p.Filled && p.Numbers+p.Colours+p.Sized+p.Lengths+p.Currents+p.Ends == 0
 }
 
 // twoDevices takes the only two columns that nobody knows for the cavities of the two devices that head them: those of the one are numbers

@@ -2,6 +2,7 @@ package farcolumn
 
 import (
 	"slices"
+	"strings"
 
 	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/name"
@@ -23,21 +24,43 @@ func Settle(cols []shape.Column, prof []column.Profile, rows []table.Row, title 
 		name.FieldDevicePin) || boardAndDevices(cols, prof, rows) || twoDevices(cols, prof, rows, title) {
 		return
 	}
+	joined := len(prof) > 0 && isOpen(cols, prof, 0) && prof[0].Unique() && prof[0].All(prof[0].Cavities) && endsInPin(cols[0].Head)
 	for i := range prof {
-		if c := &cols[i]; c.Field == name.FieldConnector && !c.Given && i > 0 && prof[0].Unique() && prof[0].All(prof[0].Cavities) &&
-			prof[i].Filled >= least && another(i) && namesBoard(c.Head) && ofHeaders(rows, i) {
-			c.Field = name.FieldTo // the pins in the first column count on from header to header
-			return
-		}
-		if !isOpen(cols, prof, i) || !another(i) {
+		c := &cols[i]
+		if joined && i == 0 || !joined && !another(i) {
 			continue
 		}
-		if ofSide(cols[i].Head, &prof[i], rows, i) || namesBoard(cols[i].Head) && ofHeaders(rows, i) {
-			cols[i].Field = name.FieldTo
-			cols[i].Know()
-			return
+		if !(isOpen(cols, prof, i) && ofSide(c.Head, &prof[i], rows, i)) && !(couldBeHeaders(cols, prof, i) && ofHeaders(rows, i)) {
+			continue
 		}
+		*c = shape.Column{Field: name.FieldTo, Head: c.Head}
+		c.Know()
+		if joined {
+			cols[0].Field = name.FieldPin
+			cols[0].Know()
+		}
+		return
 	}
+}
+
+// couldBeHeaders reports whether a column is headed by a board, and nobody knows it or it is taken for connectors or cavities by that, behind
+// the pins of a plug that count on from header to header.
+func couldBeHeaders(cols []shape.Column, prof []column.Profile, i int) bool {
+	c := &cols[i]
+	if !namesBoard(c.Head) {
+		return false
+	}
+	taken := c.Field == name.FieldConnector || c.Field == name.FieldPin && !c.Known()
+	return isOpen(cols, prof, i) || taken && !c.Given && i > 0 && prof[i].Filled >= least && prof[0].Unique() && prof[0].All(prof[0].Cavities)
+}
+
+// endsInPin reports whether a heading of one word ends in one for cavities, "Steckerpin".
+func endsInPin(head string) bool {
+	w := headWords(head)
+	return len(w) == 1 && slices.ContainsFunc([]string{"pin", "pins", "klemme", "kontakt", "stift"}, func(of string) bool {
+		before, ok := strings.CutSuffix(w[0], of)
+		return ok && len(before) > 2
+	})
 }
 
 // has reports whether some column that holds something is of one of some fields.
