@@ -43,15 +43,16 @@ func Settle(cols []shape.Column, prof []column.Profile, rows []table.Row, title 
 	}
 }
 
-// couldBeHeaders reports whether a column is headed by a board, and nobody knows it or it is taken for connectors or cavities by that, behind
-// the pins of a plug that count on from header to header.
+// couldBeHeaders reports whether a column is headed by a board, and nobody knows it or it is taken for connectors or cavities by that,
+// behind the pins of a plug that count on from header to header.
 func couldBeHeaders(cols []shape.Column, prof []column.Profile, i int) bool {
 	c := &cols[i]
 	if !namesBoard(c.Head) {
 		return false
 	}
 	taken := c.Field == name.FieldConnector || c.Field == name.FieldPin && !c.Known()
-	return isOpen(cols, prof, i) || taken && !c.Given && i > 0 && prof[i].Filled >= least && prof[0].Unique() && prof[0].All(prof[0].Cavities)
+	return isOpen(cols, prof, i) || taken && !c.Given && i > 0 && prof[i].Filled >= least && prof[0].Unique() &&
+		prof[0].All(prof[0].Cavities)
 }
 
 // endsInPin reports whether a heading of one word ends in one for cavities, "Steckerpin".
