@@ -30,11 +30,17 @@ func Settle(cols []shape.Column, prof []column.Profile, rows []table.Row, title 
 		if joined && i == 0 || !joined && !another(i) {
 			continue
 		}
-		if !(isOpen(cols, prof, i) && ofSide(c.Head, &prof[i], rows, i)) && !(couldBeHeaders(cols, prof, i) && ofHeaders(rows, i)) {
+		side := isOpen(cols, prof, i) && ofSide(c.Head, &prof[i], rows, i)
+		if side && slices.ContainsFunc(cols[i+1:len(prof)], func(o shape.Column) bool { return isSide(o.Head) }) {
+			return // the wires of a wall have two
+		}
+		if !side && !(couldBeHeaders(cols, prof, i) && ofHeaders(rows, i)) {
 			continue
 		}
 		*c = shape.Column{Field: name.FieldTo, Head: c.Head}
-		c.Know()
+		if c.Guessed = side && !saysPlaces(rows, i); !c.Guessed {
+			c.Know()
+		}
 		if joined {
 			cols[0].Field = name.FieldPin
 			cols[0].Know()
