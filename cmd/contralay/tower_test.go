@@ -120,7 +120,7 @@ var lists = []string{"commas", "abreast", "signs", "twoscripts", "columned", "co
 	"keyed", "wiresaid", "leadvalues", "grid", "twoside", "titled",
 	"parted", "plugwires", "huelines", "copies", "madeover", "block", "bothends", "described", "farcolumn", "thingpins", "together",
 	"settle", "toget", "plugindex", "reading", "draft", "ratings", "saidonce", "likeabove",
-	"total", "taghues", "farside", "runon", "grouphead", "cablecells", "row", "endpins", "toldpairs", "join", "audit"}
+	"total", "taghues", "farside", "runon", "grouphead", "boxtitles", "cablecells", "row", "endpins", "toldpairs", "join", "audit"}
 
 // benchtest opens the whole bench for the tests of its parts; heattest is another method that the
 // balance of heat is checked against; shortForm is how tests are run by default.

@@ -17,8 +17,8 @@
 // reading tries every way to read it, and takes the way that explains most of what stands there; row reads one row, with value and
 // name for its cells; draft is the harness as far as it is read; join makes of it what the rows of several tables say together, and
 // holds the whole against itself; audit holds it against the lists, row by row, and knows no habit of any; report is what is said on
-// the way. words has the headings in many languages, huekey the keys that a list
-// gives to its colours, sidehead those that stand in two rows, freeword the words for a free cavity,
+// the way. boxtitles finds the rows that name boxes among those of a table of cavities. words has the headings in many languages,
+// huekey the keys that a list gives to its colours, sidehead those that stand in two rows, freeword the words for a free cavity,
 // doingword those for what is done with a wire, column looks at cells. comment, prose, arrow, point, runline, alike and sentence read
 // texts that are no table, pads what boards call their cavities, cable what is said of cables, endtext the ends that are no cavity,
 // signoff the rows that are none of the list, tail the small tables below one, cablelines the lines of a cable above its cores,

@@ -32,10 +32,10 @@ func (f asides) tail(i int) (n int) {
 		_, title = rows[i-1].Filled()
 		at--
 	}
-	if at == 0 || rows[at].Line == rows[at-1].Line+1 && !tail.EndsBill(f.aside, rows[at].Line) ||
-		!f.narrows(i) && !tail.TitlesBill(title) && !tail.SaysFacts(title) {
+	if at == 0 || rows[at].Line == rows[at-1].Line+1 && !tail.EndsBill(f.aside, rows[at].Line) && !tail.SaysChanges(title) {
 		return 0
 	}
+	wide := !f.narrows(i) && !tail.Titles(title)
 	cols, _ := f.h.Columns(c.Head, 0)
 	f.h.Sides(cols)
 	b := shape.Block{Cols: cols}
@@ -45,13 +45,7 @@ func (f asides) tail(i int) (n int) {
 	}
 	for n = 0; i+n < len(rows) && (n == 0 || rows[i+n].Line == rows[i+n-1].Line+1) && !shape.IsText(rows[i+n]); n++ {
 		r := rows[i+n]
-		aside := tail.BeginsWithAmount(cols, r) || tail.IsBill(cols, c.Rows, r, title)
-		if ends || amounts {
-			aside = aside || tail.IsFuses(cols, r, title) || tail.SaysNoWire(cols, r, title)
-		} else {
-			aside = aside || tail.IsBelowPins(cols, c.Rows, r, title) || tail.IsFact(cols, r, title)
-		}
-		if f.isHead(i+n) || !aside {
+		if f.isHead(i+n) || !tail.IsChange(cols, c.Rows, r, title) && (wide || !tail.Is(cols, c.Rows, r, title, ends || amounts)) {
 			return 0
 		}
 	}

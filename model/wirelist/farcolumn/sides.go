@@ -42,9 +42,9 @@ func isSide(head string) bool {
 // source.
 func isOwnSide(w string) bool {
 	return slices.Contains([]string{"left", "right", "front", "back", "rear", "top", "bottom", "upper", "lower", "inner", "outer", "inside",
-		"outside", "wire", "wiring", "cable", "mating", "contact", "pin", "component", "solder", "male", "female", "linke", "rechte", "innen",
-		"aussen", "vorderseite", "ruckseite", "oberseite", "unterseite", "lotseite", "innenseite", "aussenseite", "kabelseite", "steckseite",
-		"kontaktseite"}, w)
+		"outside", "wire", "wiring", "cable", "mating", "contact", "pin", "component", "solder", "male", "female", "linke", "rechte",
+		"innen", "aussen", "vorderseite", "ruckseite", "oberseite", "unterseite", "lotseite", "innenseite", "aussenseite",
+		"kabelseite", "steckseite", "kontaktseite"}, w)
 }
 
 // saysPlaces reports whether some cell of a column has a number, as the places on devices have: "fuse 4".

@@ -18,9 +18,14 @@ import (
 //	J10       | Seat pan | 12   | 7             | 2
 //	J11       | Deck     | 8    | 5             | 3
 
-// Is reports whether the columns are those of such an index: the first one names the connectors, each once, at least two hold numbers
+// Is reports whether a table is an index of the connectors, with counts, with how many ways each has in words, or with their sheets.
+func Is(cols []shape.Column, prof []column.Profile, rows []table.Row) bool {
+	return counts(cols, prof) || byWays(cols, prof, rows) || toSheets(cols, prof)
+}
+
+// counts reports whether the columns are those of such an index: the first one names the connectors, each once, at least two hold numbers
 // below headings of counts or of pages, and no column holds what only wires have.
-func Is(cols []shape.Column, prof []column.Profile) bool {
+func counts(cols []shape.Column, prof []column.Profile) bool {
 	if len(cols) == 0 || len(prof) < len(cols) || !namesConnectors(&cols[0], &prof[0]) {
 		return false
 	}
@@ -75,13 +80,13 @@ const counted = " ways wires pins poles contacts cavities circuits cores positio
 	"pines ocupados libres hoja pagina poli vie fili contatti usati liberi foglio polen aderig aders bezet vrij blad antal " +
 	"poler ledere ledare brugt anvanda sida side "
 
-// ByWays reports whether the rows are such an index without counts in columns of their own: the first column names the connectors, each
+// byWays reports whether the rows are such an index without counts in columns of their own: the first column names the connectors, each
 // once, some other says of most of them how many ways they have, and none says anything of a wire.
 //
 //	Ref | What             | Type
 //	J1  | Main board power | 2 way, 6.3 mm
 //	J2  | Main board I/O   | 10 way
-func ByWays(cols []shape.Column, prof []column.Profile, rows []table.Row) bool {
+func byWays(cols []shape.Column, prof []column.Profile, rows []table.Row) bool {
 	if len(cols) < 2 || len(prof) < len(cols) || !namesConnectors(&cols[0], &prof[0]) {
 		return false
 	}

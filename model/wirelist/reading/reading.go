@@ -38,7 +38,7 @@ type look struct{ *settle.Look }
 func Of(h shape.Headings, b block.Block) []Reading {
 	l := &look{settle.At(h, b)}
 	var all []Reading
-	things := toget.Is(l.Cols, l.Prof) || plugindex.Is(l.Cols, l.Prof) || plugindex.ByWays(l.Cols, l.Prof, l.Src.Rows)
+	things := toget.Is(l.Cols, l.Prof) || plugindex.Is(l.Cols, l.Prof, l.Src.Rows)
 	for _, kind := range kinds() {
 		if cols := kind.columns(l); cols != nil && !things {
 			if r, ok := l.finish(kind.name, cols); ok {

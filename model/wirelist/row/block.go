@@ -1,6 +1,7 @@
 package row
 
 import (
+	"contralay/model/wirelist/boxtitles"
 	"contralay/model/wirelist/cableheads"
 	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/draft"
@@ -40,7 +41,9 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 		_, text := of.Filled()
 		im.Say(report.Note, "a cable in a heading", here(of.Line), text, saidonce.TakenForRows)
 	}
+	var boxes map[int]bool
 	if len(b.Rows) > 0 && pinTable && !b.Has(name.FieldConnector) {
+		boxes = boxtitles.Lines(b)
 		// The name of the first connector may stand below the headings, as the others do.
 		if _, first := b.Rows[0].Filled(); shape.IsText(b.Rows[0]) && !signoff.Is(b.Rows[0]) &&
 			(name.SaysConnector(first) || endsInPlug(first) || b.StartsAgain()) {
@@ -50,7 +53,7 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 	var t *draft.Term
 	titles := titlesOf(im, b, here)
 	saidonce.TakeHeadSize(im, b, here(b.Head))
-	if (pinTable || b.Has(name.FieldVia)) && !b.InCells() {
+	if (pinTable || b.Has(name.FieldVia)) && !b.InCells() && (len(b.Rows) == 0 || !boxes[b.Rows[0].Line]) {
 		t = connectorOf(im, b, titles, only)
 		saidonce.TakeTitleSize(im, b, titles, here)
 	} else {
@@ -100,6 +103,15 @@ func Read(im *draft.Importer, b *shape.Block, only bool) {
 			continue
 		case r.Step:
 			im.Say(report.Note, "a step of work", here(r.Line), first, "no wire, left out")
+			continue
+		case boxes[r.Line]:
+			if !shape.IsText(r) { // as short as a cavity
+				im.Say(report.Note, "heading between the rows", here(r.Line), first,
+					"taken as the name of the connector of the rows below it")
+			}
+			t = connectorOf(im, b, []table.Row{r}, false)
+			b.Group.Size = ""
+			saidonce.TakeTitleSize(im, b, []table.Row{r}, here)
 			continue
 		case shape.IsText(r) && !column.IsLoneCavity(b, r) || column.IsShortHeading(b, i):
 			if c, ok := name.ReadCount(first); ok && t != nil {

@@ -146,7 +146,7 @@ func (h Headings) TakeUnits(cols []Column, r table.Row) bool {
 	for i, cell := range r.Cells {
 		switch w := strings.Trim(table.Fold(cell), " ()[]."); {
 		case w == "" || w == "-":
-		case i >= len(cols) || !isUnitWord(w):
+		case i >= len(cols) || !isUnitWord(w) || cols[i].Field == name.FieldPin:
 			return false
 		default:
 			n++

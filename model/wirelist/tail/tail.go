@@ -1,5 +1,5 @@
 // Package tail tells the rows of small tables without headings that stand below a list of wires: fuses with their ratings, lugs and
-// other parts with how many there are.
+// other parts with how many there are, what was changed.
 package tail
 
 import (
@@ -12,6 +12,20 @@ import (
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
 )
+
+// Titles reports whether a text is the title of a small table that may fill as many columns as the list.
+func Titles(text string) bool { return TitlesBill(text) || SaysFacts(text) || SaysChanges(text) }
+
+// Is reports whether a row is of a small table other than one of changes, below a list of wires or below cavities.
+func Is(cols []shape.Column, above []table.Row, r table.Row, title string, wires bool) bool {
+	if BeginsWithAmount(cols, r) || IsBill(cols, above, r, title) {
+		return true
+	}
+	if wires {
+		return IsFuses(cols, r, title) || SaysNoWire(cols, r, title)
+	}
+	return IsBelowPins(cols, above, r, title) || IsFact(cols, r, title)
+}
 
 // IsFuses reports whether a row is fuses and their ratings: a rating stands in a column that is of no current, no size and no colour
 // is in the row, and the title is of fuses or the row begins with one.

@@ -123,7 +123,8 @@ func Piece(text string) (plug string) {
 		return "" // most titles
 	}
 	text = asDashes.Replace(strings.TrimSpace(text))
-	if first, _, _ := strings.Cut(text, " "); isDesignator(table.Fold(strings.TrimRight(first, ":,"))) || BehindThing(text) != "" {
+	if first, _, _ := strings.Cut(text, " "); isDesignator(table.Fold(strings.TrimRight(first, ":,"))) || isDashed(first) ||
+		BehindThing(text) != "" {
 		return ""
 	}
 	return cmp.Or(pieceOf(text, strings.Split(withoutBrackets(text), " - "), true), pieceOf(text, piecesOf(text), false),

@@ -31,9 +31,16 @@ func (t *Table) LeavesOver(cols []shape.Column) bool {
 			return true // the numbers of wires do not come again
 		case (c.Field == name.FieldKeep || c.Field == name.FieldIgnore) && t.isNumberOf(i):
 			return true // "Component | Pos."
-		case c.Field == name.FieldPin && (t.Cols[i].Field == name.FieldConnector || of != "" && c.Of == "" && has(name.FieldConnector)):
+		case c.Field == name.FieldPin && (t.Cols[i].Field == name.FieldConnector || of != "" && c.Of == "" && has(name.FieldConnector) &&
+			t.deviceOf(i, of) == none):
 			return true // a column of plugs, or the cavities of a plug that the heading names, taken for those of another
 		case (c.Field == name.FieldKeep || c.Field == name.FieldIgnore) && (pins && !t.wholeEnds() || t.headsDevice(i)):
+			return true
+		case c.Field == name.FieldSignal && t.Cols[i].Field != name.FieldSignal && t.headsDevice(i) && t.isBeforePins(i):
+			return true // devices, and no names of nets
+		case of != "" && c.Of != "" && t.deviceOf(i, of) >= 0:
+			return true // "Module | Module pin"
+		case !c.Known() && (c.Field == name.FieldKeep || c.Field == name.FieldSignal || c.Field == name.FieldConnector) && t.headedPads(i):
 			return true
 		case of != "" && c.Of != "" && name.Key(of) != name.Key(c.Of) && t.startsWithPin(c.Of):
 			return true // all of "Broche ECU" is taken for the device
@@ -56,4 +63,13 @@ func (t *Table) wholeEnds() bool {
 func (t *Table) startsWithPin(of string) bool {
 	first, _, ok := strings.Cut(of, " ")
 	return ok && t.isPin(table.Fold(first))
+}
+
+// isBeforePins reports whether a column stands right before one of cavities whose heading names no device.
+func (t *Table) isBeforePins(i int) bool {
+	if i+1 >= len(t.Cols) || !t.filled(i+1) {
+		return false
+	}
+	of, ok := t.pins(i + 1)
+	return ok && of == ""
 }

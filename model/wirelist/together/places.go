@@ -65,6 +65,9 @@ func (t *Table) pins(i int) (of string, ok bool) {
 		return "", false
 	}
 	of, ok = t.pinHead(i)
+	if strings.Trim(of, "0123456789. ") == "" && of != "" {
+		return "", false // "1 Pin", "2 Pin": counts
+	}
 	for _, w := range name.Words(table.Fold(of)) {
 		switch {
 		case pads.IsSoftware(w) && w != "driver" || pads.IsChipWord(w) || w == "offset": // of a motor, too
@@ -76,10 +79,49 @@ func (t *Table) pins(i int) (of string, ok bool) {
 	return of, ok
 }
 
+// headedPads reports whether a column that nobody knows is headed by the name of a part and holds the pads of it, and nothing else: "DHT22"
+// over DATA, VCC and GND, beside the pins of a board.
+func (t *Table) headedPads(i int) bool {
+	c, p := &t.Cols[i], &t.Prof[i]
+	w := name.Words(name.WithoutBrackets(table.Fold(c.Head)))
+	if c.Field != name.FieldKeep && c.Field != name.FieldConnector || c.Alias || len(w) == 0 || len(w) > 4 || name.IsRemark(w) ||
+		name.IsMeasure(w) || name.IsOtherHead(c.Head) || p.Prose > 0 || 2*p.Colours > p.Filled || p.Most(p.Currents) ||
+		p.Most(p.Lengths) || !p.Unique() {
+		return false
+	}
+	if _, pins := t.pins(i); pins || words.HeadsThings(w) {
+		return false
+	}
+	return t.count(i, isShort) == p.Filled && 2*t.count(i, isPad) > p.Filled && t.count(i, isNet) > 0 // "R1", "R2" are relays
+}
+
 // holdsCavities reports whether the cells of a column could be cavities.
 func (t *Table) holdsCavities(i int) bool {
 	p := &t.Prof[i]
-	return p.Most(p.Cavities) || p.Most(column.ShortNames(t.Rows, i))
+	return p.Most(p.Cavities) || p.Most(column.ShortNames(t.Rows, i)) || p.Most(t.count(i, isPad))
+}
+
+// count is how many cells of a column are of a kind.
+func (t *Table) count(i int, is func(cell string) bool) (n int) {
+	for _, r := range t.Rows[:min(len(t.Rows), column.MostLooked)] {
+		if i < len(r.Cells) && r.Cells[i] != "" && is(r.Cells[i]) {
+			n++
+		}
+	}
+	return n
+}
+
+// isShort reports whether a cell could be the name of a pad: one short word.
+func isShort(cell string) bool { return len(cell) < 8 && !strings.Contains(cell, " ") }
+
+// isNet reports whether a cell is a supply, a ground or a line of a bus.
+func isNet(cell string) bool { return pads.IsSupply(cell) || pads.IsBus(cell) || words.IsNet(cell) }
+
+// isPad reports whether a cell is what boards call their pads: a cavity, a supply, a line of a bus, or a few capitals and a number.
+func isPad(cell string) bool {
+	letters := strings.TrimRight(cell, "0123456789")
+	numbered := letters != cell && len(letters) < 5 && strings.Trim(letters, "ABCDEFGHIJKLMNOPQRSTUVWXYZ_") == ""
+	return isShort(cell) && (numbered || name.IsCavity(cell) || isNet(cell) || cell == "+" || cell == "-")
 }
 
 // holdsDevices reports whether the cells of a column could be the names of devices or ends.
@@ -124,6 +166,14 @@ func (t *Table) find() (all []place, ok bool) {
 			used[p.device], p.of = true, ""
 		}
 		all = append(all, p)
+	}
+	if len(all) == 1 && all[0].device == none && all[0].of != "" { // the pins of a board: the other column is headed by its part
+		for i := range t.Cols {
+			if t.filled(i) && i != all[0].pins && t.headedPads(i) {
+				all = append(all, place{device: none, pins: i, of: t.Cols[i].Head})
+				used[i] = true
+			}
+		}
 	}
 	for i := range t.Cols {
 		if !t.filled(i) || used[i] || !t.headsDevice(i) {

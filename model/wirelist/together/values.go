@@ -59,7 +59,8 @@ func (t *Table) values(cols []shape.Column, near, far place) (ok bool) {
 	if t.leavesNames(cols, taken, []int{near.device, near.pins, far.device, far.pins}) {
 		return false
 	}
-	return taken[name.FieldSignal]+taken[name.FieldColour]+taken[name.FieldGauge]+taken[name.FieldWire] > 0
+	whole := near.pins >= 0 && far.pins >= 0 // two cavities are a wire, whatever else is said of it
+	return whole || taken[name.FieldSignal]+taken[name.FieldColour]+taken[name.FieldGauge]+taken[name.FieldWire] > 0
 }
 
 // wire says what stands below a heading that is "Wire" or the like: the colours, the sizes or the ids of the wires.
