@@ -108,9 +108,9 @@ var lists = []string{"commas", "abreast", "signs", "twoscripts", "columned", "co
 	"strokes", "codepage", "icons", "quotation", "quotedcells", "inbars",
 	"table", "strands", "squareword", "value", "huekey", "report", "prose",
 	"cable", "freeword", "doingword", "stripname", "titleline", "name", "huecodes", "nameaside", "placehead", "freesaid", "signoff",
-	"words", "printed", "endtext", "sentence", "sidehead", "rising", "shape", "endvalues", "squaremm", "tail", "cableonce",
+	"words", "printed", "endtext", "sentence", "sidehead", "rising", "shape", "squaremm", "tail", "cableonce",
 	"corecells", "pinhues", "countrow", "iolist", "labelids", "lineletters", "column",
-	"cablelines", "worksteps", "fuseways", "doubt", "cableheads", "pads", "arrow",
+	"cablelines", "worksteps", "fuseways", "doubt", "cableheads", "pads", "endvalues", "arrow",
 	"point", "runline", "titlepin",
 	"padlines", "alike", "lettered", "jotted", "penned", "stamped", "leaders", "pinlines", "noted", "record", "endrows", "goeson", "manual",
 	"ownends", "atplaces", "boardpads", "connectto",
@@ -118,8 +118,8 @@ var lists = []string{"commas", "abreast", "signs", "twoscripts", "columned", "co
 	"stripsides", "splicecells", "outputs", "thingheads", "titleplugs", "plaintitle", "pieces", "toldcells", "partmark",
 	"evenlines", "manywires", "spokenpins",
 	"keyed", "wiresaid", "leadvalues", "grid", "twoside", "titled",
-	"parted", "plugwires", "huelines", "copies", "madeover", "block", "bothends", "described", "thingpins", "together", "settle", "toget",
-	"plugindex", "reading", "draft", "ratings", "saidonce", "likeabove",
+	"parted", "plugwires", "huelines", "copies", "madeover", "block", "bothends", "described", "farcolumn", "thingpins", "together",
+	"settle", "toget", "plugindex", "reading", "draft", "ratings", "saidonce", "likeabove",
 	"total", "taghues", "farside", "runon", "grouphead", "boxtitles", "cablecells", "row", "endpins", "toldpairs", "join", "audit"}
 
 // benchtest opens the whole bench for the tests of its parts; heattest is another method that the

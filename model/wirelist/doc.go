@@ -25,7 +25,8 @@
 // fuseways the fuses that wires start at, plugwires the wires that their colours tell apart; grouphead says what a heading says of
 // all rows below it, cablecells what the cells of a row say of cables and of the wires that go
 // with its own, runon puts rows together that go on in the next one, farside what the tables of two devices say of one wire,
-// bothends the columns of both ends in a cell, thingpins those of a thing and its unit, together
+// bothends the columns of both ends in a cell, thingpins those of a thing and its unit, farcolumn the columns of far
+// ends by their sides and by all of their cells, together
 // gives the columns of a plain table their meanings all at once, evenlines makes tables of lines that are all
 // built alike, total holds the line that sums a list up;
 // huecodes finds whose short forms the cells of a column of colours are, saidonce what a list says once of many wires; endpins parts

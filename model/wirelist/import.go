@@ -342,6 +342,7 @@ func numbered(over []table.Row) (rows []table.Row) {
 // sayEndValues gives the sizes that stand behind far ends columns of their own, and says so.
 func sayEndValues(im *draft.Importer, at table.Place, blocks []*shape.Block) {
 	for _, b := range blocks {
+		endvalues.Names(b)
 		for _, r := range endvalues.Part(b) {
 			at.Row = r.Line
 			im.Say(report.Note, "a size behind an end", at, b.Cell(r.Cells, name.FieldTo), "taken as the size of the wire")

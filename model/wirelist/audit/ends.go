@@ -248,8 +248,9 @@ func (a *auditor) strangers(tables []Table) {
 		}
 		for _, p := range t.At {
 			i, ok := at[a.place(p)]
-			if !ok || !tables[i].pinTable() {
-				continue
+			if !ok || !tables[i].pinTable() ||
+				slices.ContainsFunc(tables[i].Cols, func(c shape.Column) bool { return c.Field == name.FieldPin && c.Guessed }) {
+				continue // one that only goes on with the device of others lists a part of it
 			}
 			if own[t] == nil {
 				own[t] = map[int]bool{}

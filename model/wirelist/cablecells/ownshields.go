@@ -11,6 +11,7 @@ import (
 func Settle(im *draft.Importer, drains []*draft.Item) {
 	partners(im.Items)
 	ownShields(im, drains)
+	remarkShields(im, drains)
 }
 
 // ownShields keeps a shield in the notes that stands beside the size of a wire and says of no cable, no cores and no twist: it is as

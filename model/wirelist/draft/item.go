@@ -28,6 +28,7 @@ type Item struct {
 	Notes    []string
 	Cue      value.Gauge // what the row says about a cable it is part of
 	CueText  string      // where the words stand that said so, if they are in a note
+	Remarked bool        // its remark is CueText, and no column for cables
 	Aside    string      // in brackets behind its size or its name, read as its note is
 	Cable    string      // name of its cable
 	Shield   string      // name of its shield, where it has one of its own

@@ -1,6 +1,7 @@
 package huekey
 
 import (
+	"slices"
 	"strings"
 
 	"contralay/model/wirelist/table"
@@ -9,12 +10,15 @@ import (
 // keyByPieces reads a key that has a short form and its word between each two commas, behind a text that leads to it and before one
 // that says more of it: "Letters of the wires: N brown, R red, U blue, a slash is a stripe".
 func keyByPieces(text string) ColourKey {
-	const longest = 6 // words of what leads to a key (no source)
+	const longest, led = 6, 16 // words of what leads to a key, and of what has a word for one (no source)
 	if strings.Count(text, ",")+strings.Count(text, ";") < leastPieces-1 {
 		return nil
 	}
-	if lead, rest, ok := strings.Cut(text, ": "); ok && len(strings.Fields(lead)) <= longest && !strings.ContainsAny(lead, ",;=") {
-		text = rest
+	if lead, rest, ok := strings.Cut(text, ": "); ok && !strings.ContainsAny(lead, ",;=") {
+		w := strings.Fields(lead)
+		if len(w) <= longest || len(w) <= led && slices.ContainsFunc(w, isLeadOfKey) {
+			text = rest
+		}
 	}
 	text = withoutOtherWords(text)
 	key := ColourKey{}

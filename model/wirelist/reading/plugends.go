@@ -1,7 +1,7 @@
 package reading
 
 import (
-	"contralay/model/wirelist/column"
+	"contralay/model/wirelist/farcolumn"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
 )
@@ -17,7 +17,7 @@ func (l *look) plugEnds(cols []shape.Column) {
 		return
 	}
 	for i := range cols {
-		if c := &cols[i]; c.Field == name.FieldKeep && !c.Given && column.ArePlugEnds(c.Head, l.Src.Rows, i) {
+		if c := &cols[i]; c.Field == name.FieldKeep && !c.Given && farcolumn.AreEnds(c.Head, l.Src.Rows, i) {
 			c.Field = name.FieldTo
 			return
 		}

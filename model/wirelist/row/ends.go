@@ -115,6 +115,11 @@ func endsOf(im *draft.Importer, b *shape.Block, cells []string, f, pin name.Fiel
 	if text == "" && p == "" {
 		return nil, col
 	}
+	if p == "" && words.BeginsOpen(text) {
+		it.Notes = append(it.Notes, text)
+		im.Say(report.Warn, "text behind the word for no connection", column(max(col, 0)), text, "kept in the note, no end made")
+		return nil, col
+	}
 	if p == "" {
 		if several := words.Siblings(text); several != nil {
 			return draft.EndsAt(several), col

@@ -54,7 +54,7 @@ func readNote(im *draft.Importer, b *shape.Block, cells []string, it *draft.Item
 			if it.Gauge.Size == "" {
 				it.Gauge.Size = g.Size
 			}
-			it.Cue, it.CueText = g, note
+			it.Cue, it.CueText, it.Remarked = g, note, true
 			return // kept as text where no unit comes of it
 		}
 		im.Say(report.Warn, "size against the cable in the note", it.Place, it.Gauge.Size+" and "+note, "the note is kept")

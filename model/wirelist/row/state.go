@@ -83,7 +83,7 @@ func readState(im *draft.Importer, b *shape.Block, cells []string, it *draft.Ite
 		(b.Has(name.FieldFrom, name.FieldFromPin) || value.IsNothing(b.Cell(cells, name.FieldTo))) {
 		s = name.Blank // "Feed - leave open"
 	}
-	if s == name.Used && !wired && saysNoWire(im, b, cells, it) {
+	if s == name.Used && !wired && (isNotNeeded(b, cells, it) || saysNoWire(im, b, cells, it)) {
 		s = name.Blank
 	}
 	if s == name.Used && !wired && it.Signal == "" && name.IsKey(b.Cell(cells, name.FieldColour)) &&

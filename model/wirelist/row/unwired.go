@@ -11,6 +11,7 @@ import (
 	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/value"
+	"contralay/model/wirelist/words"
 )
 
 // A cavity of a pin table can have no wire without a word that says so.
@@ -59,6 +60,29 @@ func saysNoWire(im *draft.Importer, b *shape.Block, cells []string, it *draft.It
 		im.Say(report.Warn, "a cavity with a note and nothing else", it.Place, note, "the cavity is kept free")
 	}
 	return true
+}
+
+// isNotNeeded reports whether the note of a named cavity without a wire says last that nothing is needed or fitted there, where nearly all
+// other named cavities have a far end.
+//
+//	Pin | Name     | Connects to | Wire  | Comment
+//	21  | CAN L    | dash 5      | green |
+//	22  | CAN term |             |       | jumper 22-23 not needed
+func isNotNeeded(b *shape.Block, cells []string, it *draft.Item) bool {
+	if it.Signal == "" || it.OwnID != "" || !b.IsPinTable() || !b.Has(name.FieldTo) || len(it.With) > 0 ||
+		!value.IsNothing(b.Cell(cells, name.FieldTo)) || !words.EndsUnneeded(b.Cell(cells, name.FieldNote)) {
+		return false
+	}
+	named, far := 0, 0
+	for _, r := range b.Rows {
+		if shape.IsText(r) || value.IsNothing(b.Cell(r.Cells, name.FieldSignal)) {
+			continue
+		}
+		if named++; !value.IsNothing(b.Cell(r.Cells, name.FieldTo)) {
+			far++
+		}
+	}
+	return far > 2 && 10*far >= 8*(named-1)
 }
 
 // joins reports whether a note could tell where a wire of its cavity goes after all: "to the frame", "jumper from 2".

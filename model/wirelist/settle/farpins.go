@@ -32,7 +32,7 @@ func (l endColumns) farPins() {
 			continue
 		}
 		if l.Cols[near].Field == name.FieldKeep {
-			l.Cols[near].Field, l.Cols[near].Of = name.FieldPin, shape.DeviceOf(withoutPad(l.Cols[near].Head))
+			l.Cols[near].Field, l.Cols[near].Of = name.FieldPin, shape.DeviceOf(words.WithoutPad(l.Cols[near].Head))
 		}
 		l.Cols[i].Field, l.Cols[i+1].Field = name.FieldTo, name.FieldToPin
 		return
@@ -79,15 +79,4 @@ func (l endColumns) saysFarPlace(i int) bool {
 	}
 	last := w[len(w)-1]
 	return words.IsPlace(last) || l.Heads.Words[last].Field == name.FieldPin || name.IsPinWord(last)
-}
-
-// withoutPad takes the word for the places of a board off a heading, "FC pad".
-func withoutPad(head string) string {
-	w := []rune(head)
-	for _, tail := range []string{" pad", " pads", " lug", " tab"} {
-		if n := len(w) - len([]rune(tail)); n > 0 && table.Fold(string(w[n:])) == tail {
-			return string(w[:n])
-		}
-	}
-	return head
 }

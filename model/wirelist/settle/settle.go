@@ -8,6 +8,7 @@ import (
 	"contralay/model/wirelist/cable"
 	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/described"
+	"contralay/model/wirelist/farcolumn"
 	"contralay/model/wirelist/fuseways"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/outputs"
@@ -101,6 +102,8 @@ func (l *Look) settle() {
 	}
 	l.Src.Rows = bothends.PlugsOfUnits(l.Cols, l.Src.Rows, func(w string) bool { return l.Heads.Words[w].Field == name.FieldConnector })
 	l.connectionNames()
+	farcolumn.Settle(l.Cols, l.Prof, l.Src.Rows, l.Titled(), l.AnotherPin)
+	farcolumn.SameHead(l.Cols, l.Prof, l.Src, l.Heads)
 	l.numbered()
 	for i := range l.Cols {
 		if c := &l.Cols[i]; !c.Given && c.OfEnd == "" && l.Prof[i].Filled > 0 && c.Field == name.FieldKeep {

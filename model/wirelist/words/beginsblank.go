@@ -14,3 +14,9 @@ func BeginsBlank(note string) bool {
 	}
 	return first != note && name.StateOf(first) == name.Blank && strings.TrimSpace(first) != "-"
 }
+
+// BeginsOpen reports whether an end says first that nothing is connected, and then in words why: "nc, the old box has none". One that names
+// a place behind it is an end, "NC, relay K4".
+func BeginsOpen(end string) bool {
+	return BeginsBlank(end) && strings.Count(end, " ") > 1 && !strings.ContainsAny(end, "0123456789")
+}

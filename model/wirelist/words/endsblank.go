@@ -32,3 +32,25 @@ var leftOpen = func() map[string]bool {
 	}
 	return all
 }()
+
+// EndsUnneeded reports whether a note ends in two words or three that say that nothing is there, "jumper 22-23 not needed".
+func EndsUnneeded(note string) bool {
+	w := strings.Fields(strings.TrimRight(table.Fold(note), " .!)"))
+	for n := 2; n <= min(3, len(w)); n++ {
+		if last := strings.Join(w[len(w)-n:], " "); unneeded[last] || name.StateOf(last) == name.Blank {
+			return true
+		}
+	}
+	return false
+}
+
+// unneeded are phrases for what is left out. From memory, no source.
+var unneeded = func() map[string]bool {
+	all := map[string]bool{}
+	for _, phrase := range []string{"not needed", "not required", "not necessary", "not wanted", "nicht notig", "nicht benotigt",
+		"nicht erforderlich", "pas necessaire", "pas besoin", "non necessaire", "no necesario", "no hace falta", "non necessario",
+		"non serve", "niet nodig", "behovs ej", "behovs inte", "ikke nodvendig", "niepotrzebne", "neni potreba", "nao necessario"} {
+		all[phrase] = true
+	}
+	return all
+}()
