@@ -7,6 +7,7 @@ import (
 	"contralay/model/wirelist/alike"
 	"contralay/model/wirelist/arrow"
 	"contralay/model/wirelist/cableheads"
+	"contralay/model/wirelist/goeson"
 	"contralay/model/wirelist/grid"
 	"contralay/model/wirelist/lettered"
 	"contralay/model/wirelist/madeover"
@@ -267,9 +268,12 @@ func (f *finder) begin(r table.Row, i int) {
 		f.pending = append(append(f.current.Titles, f.current.Head...), append(f.current.Rows, f.pending...)...)
 		f.current = nil
 	}
+	if c := f.current; c != nil && len(c.Head) == 1 && slices.Equal(c.Head[0].Cells, r.Cells) {
+		c.Rows, f.pending = goeson.WithoutTitle(c.Rows, f.pending)
+	}
 	titles := f.titles()
 	if c := f.current; c != nil && len(c.Head) == 1 && slices.Equal(c.Head[0].Cells, r.Cells) &&
-		(!f.h.IsPinHead(r) && !f.restarts(i) && !f.isOfItsOwn(r, titles) ||
+		(!f.h.IsPinHead(r) && !goeson.StartsWithPins(f.h, r) && !f.restarts(i) && !f.isOfItsOwn(r, titles) ||
 			!slices.ContainsFunc(titles, func(r table.Row) bool { return !signoff.Is(r) })) {
 		c.Rows = append(c.Rows, titles...)
 		return

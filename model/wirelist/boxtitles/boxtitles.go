@@ -80,10 +80,10 @@ func Lines(b *shape.Block) map[int]bool {
 func titlesOf(b *shape.Block, pin int, far devices) (titles []title, anew bool) {
 	counted, seen, again := map[string]int{}, map[string]bool{}, false
 	_, first := b.Rows[0].Filled()
-	boxes := isBox(first)
+	boxes := isBox(first) || comesAgain(b.Rows, pin)
 	for i, r := range b.Rows {
 		_, text := r.Filled()
-		if isTitle(r) && (shape.IsText(r) || boxes && isBox(text) || isNamed(text, far) || column.IsShortHeading(b, i)) {
+		if isTitle(r) && (shape.IsText(r) || isBox(first) && isBox(text) || isNamed(text, far) || column.IsShortHeading(b, i)) {
 			if n := len(titles); n > 0 && titles[n-1].at == i-1 || i+1 == len(b.Rows) {
 				return nil, false
 			}
@@ -104,6 +104,25 @@ func titlesOf(b *shape.Block, pin int, far devices) (titles []title, anew bool) 
 		counted[by], seen[r.Cells[pin]] = len(titles), true
 	}
 	return titles, anew
+}
+
+// comesAgain reports whether a cavity stands twice below the headings, with a row of one text between: they are of two connectors.
+func comesAgain(rows []table.Row, pin int) bool {
+	of, at := map[string]int{}, 0
+	for _, r := range rows {
+		if n, _ := r.Filled(); n == 1 {
+			at++
+			continue
+		}
+		if pin >= len(r.Cells) || r.Cells[pin] == "" {
+			continue
+		}
+		if was, known := of[r.Cells[pin]]; known && was != at {
+			return true
+		}
+		of[r.Cells[pin]] = at
+	}
+	return false
 }
 
 // title is what a row says, and which row it is.

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/name"
+	"contralay/model/wirelist/shape"
 	"contralay/model/wirelist/table"
 )
 
@@ -41,3 +42,28 @@ func isPlace(s string) bool {
 
 // isEnd reports whether a cell is a connector and its cavity, "WCU:3", "Dash pin J".
 func isEnd(s string) bool { return name.IsEnd(s) || name.SaysPin(s) }
+
+// WithoutTitle takes a short name alone in its row, right above headings that come again, off the rows of the table in hand: it is the
+// title of the next table. titles are the texts that stand behind the rows already.
+//
+//	X1
+//	Pin | Function
+//	1   | feed
+//	X2
+//	Pin | Function
+func WithoutTitle(rows, titles []table.Row) (left, all []table.Row) {
+	if n := len(rows); n > 1 && len(titles) == 0 {
+		filled, text := rows[n-1].Filled()
+		if above, _ := rows[n-2].Filled(); filled == 1 && above > 1 && rows[n-1].Cells[0] == text && !isNumber(text) {
+			return rows[:n-1], rows[n-1:]
+		}
+	}
+	return rows, titles
+}
+
+func isNumber(s string) bool { return strings.Trim(s, "0123456789") == "" }
+
+// StartsWithPins reports whether headings begin with one of cavities, "Position", and no other says where wires start.
+func StartsWithPins(h shape.Headings, r table.Row) bool {
+	return len(r.Cells) > 0 && h.IsPinHeading(r.Cells[0]) && !h.SaysNear(r)
+}
