@@ -68,6 +68,7 @@ func Lines(b *shape.Block) map[int]bool {
 	lines := map[int]bool{}
 	for k, t := range titles {
 		if r := b.Rows[t.at]; !told || isNamed(t.text, far) || anew && (k == 0 || !shape.IsText(r)) ||
+			isBox(t.text) && isBox(titles[0].text) ||
 			most && isLike(t.text, titles[0].text) {
 			lines[r.Line] = true
 		}
