@@ -6,7 +6,6 @@ import (
 	"strings"
 
 	"contralay/model/wirelist/cable"
-	"contralay/model/wirelist/column"
 	"contralay/model/wirelist/draft"
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/report"
@@ -83,7 +82,7 @@ func Take(im *draft.Importer, b *shape.Block, cells []string, it *draft.Item) {
 					shields = append(shields, one)
 				default:
 					names = append(names, one)
-					it.Bare = cable.IsMark(one) && !g.IsCable() && !head.IsCable() && !cable.SaysPairs(c.Head+" "+one) && !hasCores(b)
+					it.Bare = !g.Twisted && !g.Shielded && !head.Twisted && !head.Shielded && !cable.SaysPairs(c.Head+" "+one)
 					it.Kind.Twisted, it.Kind.Shielded = it.Kind.Twisted || head.Twisted, it.Kind.Shielded || head.Shielded
 				}
 			}
@@ -117,13 +116,7 @@ func takeKind(b *shape.Block, cells []string, it *draft.Item) {
 		it.Cable, it.Plain = it.Cable+" "+it.Pair, false
 	}
 	it.Bare = it.Bare && it.Pair == "" && !slices.ContainsFunc(cells, func(c string) bool {
-		return cable.SaysPairs(c) || cable.Words(c).IsCable()
-	})
-}
-
-// hasCores reports whether a heading is of the cores of cables, of their colours or of their kinds.
-func hasCores(b *shape.Block) bool {
-	return slices.ContainsFunc(b.Cols, func(c shape.Column) bool {
-		return c.CoreSize || column.HeadsCores(c.Head) || c.Field == name.FieldSpec || c.Field == name.FieldColour
+		w := cable.Words(c)
+		return cable.SaysPairs(c) || w.Twisted || w.Shielded
 	})
 }

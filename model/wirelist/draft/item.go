@@ -33,7 +33,7 @@ type Item struct {
 	Cable    string      // name of its cable
 	Shield   string      // name of its shield, where it has one of its own
 	Plain    bool        // the kind of its cable says how many cores it has, and of no twist
-	Bare     bool        // its cable has a number alone, and no heading says that it has cores, a twist or a shield
+	Bare     bool        // its row and its headings name its cable, and say of no pair, twist or shield
 	Pair     string      // which pair of its cable it is in, "pair 1"; "" where the list does not say
 	Kind     value.Gauge // what the heading of the cable column says of it
 	Order    int         // of the items, as the lists have them

@@ -1,16 +1,26 @@
 package draft
 
-import "slices"
+import (
+	"slices"
 
-// AreBare reports whether the list says of the wires of one cable no more than its number: no cores, no pair, no twist, no shield, and no
-// row that tells the drain of one. What is laid as one is cut and laid otherwise than single wires, and a number alone does not say so.
+	"contralay/model/wirelist/value"
+)
+
+// AreBare reports whether the list says of the wires of one cable no more than that they are its cores: no pair, no twist, no shield, and
+// no row that tells the drain of one. What is laid as one is cut and laid otherwise than single wires, and the name of a cable does not say
+// so.
 func AreBare(wires, drains []*Item, called string) bool {
 	return !slices.ContainsFunc(wires, func(it *Item) bool { return !it.isBare() }) &&
 		!slices.ContainsFunc(drains, func(d *Item) bool { return d.Cable == called || d.Shield == called })
 }
 
 func (it *Item) isBare() bool {
-	return it.Plain || it.Bare && !it.Kind.IsCable() && !it.Cue.IsCable() && !it.Gauge.IsCable()
+	for _, g := range []value.Gauge{it.Kind, it.Cue, it.Gauge} {
+		if g.Twisted || g.Shielded {
+			return false
+		}
+	}
+	return it.Plain || it.Bare
 }
 
 // Once is some notes without those that stand among them already.
