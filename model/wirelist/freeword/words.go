@@ -13,7 +13,7 @@ func IsBlank(folded string) bool {
 		"plugs", "seal plugs", "sealing plugs", "blanking plugs", "dummy plugs", "filler plugs", "cavity plugs",
 		"plugged off", "blocked", "blocked off", "blocked with sealing plug", "blocked with plug", "blindstopfen gesetzt",
 		"empty hole", "empty cavity", "empty pin", "empty way", "free hole", "free cavity", "free pin", "unused hole", "unused cavity",
-		"unused pin",
+		"unused pin", "spare term", "spare terminal",
 		"n.b", "n. b", "nicht belegt", "nichts", "nicht bestuckt", "nicht verbunden", "nicht verwenden", "nicht benutzt",
 		"unbelegt", "unbenutzt", "frei",
 		"leer", "blindstopfen",

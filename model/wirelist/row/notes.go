@@ -34,6 +34,7 @@ func readNote(im *draft.Importer, b *shape.Block, cells []string, it *draft.Item
 	}
 	if value.IsPairMark(note) { // its number is no size
 		it.Cue, it.CueText, it.Pair = value.Gauge{Twisted: true}, note, note
+		it.Notes = append(it.Notes, note)
 		return
 	}
 	if called, kind, rest := cable.Marked(note); it.Cable == "" && called != "" {

@@ -18,7 +18,8 @@ func (t *Table) LeavesOver(cols []shape.Column) bool {
 	if has(name.FieldRun, name.FieldVia, name.FieldDevicePin) {
 		return false
 	}
-	if has(name.FieldTo, name.FieldToPin) && !has(name.FieldPin, name.FieldFrom, name.FieldFromPin) {
+	from, to := has(name.FieldPin, name.FieldFrom, name.FieldFromPin), has(name.FieldTo, name.FieldToPin)
+	if to && !from || !to && has(name.FieldFrom) && !has(name.FieldPin) {
 		return true
 	}
 	for i, c := range cols {

@@ -166,6 +166,11 @@ func (t *Table) find() (all []place, ok bool) {
 		}
 		all = append(all, p)
 	}
+	if len(all) == 0 {
+		if k := t.counted(); k >= 0 {
+			all, used[k], used[k+1] = append(all, place{device: k, pins: k + 1}), true, true
+		}
+	}
 	if len(all) == 1 && all[0].device == none && all[0].of != "" { // the pins of a board: the other column is headed by its part
 		for i := range t.Cols {
 			if t.filled(i) && i != all[0].pins && t.headedPads(i) {
@@ -200,6 +205,27 @@ func (t *Table) find() (all []place, ok bool) {
 func (t *Table) isNumberOf(i int) bool {
 	return i > 0 && i < len(t.Cols) && t.Cols[i].Field == name.FieldNumber && t.filled(i) && t.holdsCavities(i) && !t.headsDevice(i) &&
 		t.filled(i-1) && t.headsDevice(i-1) && t.holdsDevices(i-1) && t.Cols[i-1].Field != name.FieldTo
+}
+
+// counted is the first of two columns, whatever their headings, of which the second counts anew with each name of the first; none where
+// none are.
+//
+//	Strip | Tag | Purpose
+//	T1    | 1   | bus +
+//	T1    | 2   | bus -
+//	T2    | 1   | point 1
+func (t *Table) counted() int {
+	for k := 0; k+1 < len(t.Cols) && k < 2; k++ {
+		p, q := &t.Prof[k], &t.Prof[k+1]
+		if !t.filled(k) || !t.filled(k+1) || t.isNumberOf(k+1) || t.Cols[k+1].Field == name.FieldGauge {
+			continue
+		}
+		names := !p.Most(p.Numbers) && !p.Most(p.Colours) && p.Prose == 0
+		if names && q.All(q.Cavities) && !q.Most(q.Units) && column.PlacesBeginAgain(t.Rows, k, k+1) {
+			return k
+		}
+	}
+	return none
 }
 
 // deviceOf is the column of the device that cavities are of: the one that their heading names, else the one right before them.
