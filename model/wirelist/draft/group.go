@@ -24,7 +24,7 @@ func (im *Importer) Group(all []*Item, g value.Gauge, name string, in map[*Item]
 		for _, it := range all {
 			if it.Cable != "" {
 				it.Notes, it.Cable = append(it.Notes, "cable: "+it.Cable), ""
-			} else if it.CueText != "" {
+			} else if it.CueText != "" && !slices.Contains(it.Notes, it.CueText) {
 				it.Notes = append(it.Notes, it.CueText)
 			}
 			it.Cue, it.CueText = value.Gauge{}, ""

@@ -56,7 +56,8 @@ func readNote(im *draft.Importer, b *shape.Block, cells []string, it *draft.Item
 				it.Gauge.Size = g.Size
 			}
 			it.Cue, it.CueText, it.Remarked = g, note, true
-			return // kept as text where no unit comes of it
+			it.Notes = append(it.Notes, note) // in the words of the list, too
+			return
 		}
 		im.Say(report.Warn, "size against the cable in the note", it.Place, it.Gauge.Size+" and "+note, "the note is kept")
 	}
