@@ -37,7 +37,8 @@ func (t *Table) LeavesOver(cols []shape.Column) bool {
 			return true // a column of plugs, or the cavities of a plug that the heading names, taken for those of another
 		case (c.Field == name.FieldKeep || c.Field == name.FieldIgnore) && (pins && !t.wholeEnds() || t.headsDevice(i)):
 			return true
-		case c.Field == name.FieldSignal && t.Cols[i].Field != name.FieldSignal && t.headsDevice(i) && t.isBeforePins(i):
+		case c.Field == name.FieldSignal && t.Cols[i].Field != name.FieldSignal && t.headsDevice(i) &&
+			(t.isBeforePins(i) || t.numbersHead(i)):
 			return true // devices, and no names of nets
 		case of != "" && c.Of != "" && t.deviceOf(i, of) >= 0:
 			return true // "Module | Module pin"

@@ -139,11 +139,23 @@ func (t *Table) headsDevice(i int) bool {
 		return true
 	case name.FieldKeep, name.FieldNumber:
 		w := name.Words(name.WithoutBrackets(table.Fold(c.Head)))
-		things := words.HeadsThings(w) || len(w) == 1 && name.IsUnit(w[0])
+		things := words.HeadsThings(w) || len(w) == 1 && name.IsUnit(w[0]) || c.Field == name.FieldKeep && t.numbersHead(i)
 		p := &t.Prof[i]
 		return things && (c.Field == name.FieldKeep || 2*p.Numbers < p.Filled && !(p.All(p.Ids) && p.Unique())) // "Item" numbers rows, too
 	}
 	return false
+}
+
+// numbersHead reports whether the cells of a column are its own heading and a number, "ESC 1" below "ESC".
+func (t *Table) numbersHead(i int) bool {
+	w := name.Words(table.Fold(t.Cols[i].Head))
+	if len(w) != 1 || name.IsOtherHead(t.Cols[i].Head) || name.IsRemark(w) {
+		return false
+	}
+	return t.Prof[i].All(t.count(i, func(cell string) bool {
+		rest, ok := strings.CutPrefix(table.Fold(cell), w[0])
+		return ok && rest != "" && strings.Trim(rest, " -_0123456789") == ""
+	}))
 }
 
 // find looks for the places of a table, from the left to the right; ok is false where a column is of two of them.
