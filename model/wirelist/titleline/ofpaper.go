@@ -52,12 +52,16 @@ var (
 //	Race boat - ECU outputs    above "ECU pin"         ECU
 //	Fuse board FB2             above "Fuse"            Fuse board FB2
 //	Milk float - ECU plug B    above "ECU pin"         ECU plug B
+//	Autopilot to ESCs          above "Autopilot pin"   Autopilot
 
 // OfHeading is the name of the connector whose title and heading name one device, and what of the title is left over.
 func OfHeading(title, of string) (called string, over []string) {
 	pieces := piecesOf(title)
 	if len(pieces) == 0 || isOwnDesignator(strings.TrimRight(strings.SplitN(pieces[0], " ", 2)[0], ",:")) {
 		return title, nil
+	}
+	if rest, ok := strings.CutPrefix(table.Fold(title), table.Fold(of)+" "); ok && isToward[strings.SplitN(rest, " ", 2)[0]] {
+		return of, []string{title}
 	}
 	device := wordsOf(of)
 	for _, p := range pieces {
@@ -77,6 +81,9 @@ func OfHeading(title, of string) (called string, over []string) {
 	}
 	return title, nil
 }
+
+// isToward holds the words between the two ends of a run. Common words, from memory, no source.
+var isToward = set("to|->|→|nach|zu|vers|hacia|verso|naar|till|til|do|para")
 
 // isOutputs holds the words for what a device has that a list is of, folded. Common words, from memory, no source.
 var isOutputs = set("output|outputs|input|inputs|io|signals|channels|loads|ausgang|ausgange|eingang|eingange|sorties|sortie|entrees",

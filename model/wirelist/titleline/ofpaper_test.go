@@ -28,6 +28,9 @@ func TestOfHeading(t *testing.T) {
 		{"Milk float - ECU plug B", "ECU", "ECU plug B"},
 		{"J4 - ECU", "ECU", "J4 - ECU"},
 		{"Milk float", "ECU", "Milk float"},
+		{"Autopilot to ESCs", "Autopilot", "Autopilot"},
+		{"SPS zu den Ventilen", "SPS", "SPS"},
+		{"Auto to manual box", "Autopilot", "Auto to manual box"},
 	} {
 		if got, _ := OfHeading(c[0], c[1]); got != c[2] {
 			t.Errorf("%q above %q: %q", c[0], c[1], got)

@@ -97,7 +97,7 @@ func (t *Table) headedPads(i int) bool {
 // holdsCavities reports whether the cells of a column could be cavities.
 func (t *Table) holdsCavities(i int) bool {
 	p := &t.Prof[i]
-	return p.Most(p.Cavities) || p.Most(column.ShortNames(t.Rows, i)) || p.Most(t.count(i, isPad))
+	return p.Most(p.Cavities) || p.Most(column.ShortNames(t.Rows, i)) || p.Most(t.count(i, isPad)) || p.Most(t.count(i, isNumberedPad))
 }
 
 // count is how many cells of a column are of a kind.
@@ -121,6 +121,12 @@ func isPad(cell string) bool {
 	letters := strings.TrimRight(cell, "0123456789")
 	numbered := letters != cell && len(letters) < 5 && strings.Trim(letters, "ABCDEFGHIJKLMNOPQRSTUVWXYZ_") == ""
 	return isShort(cell) && (numbered || name.IsCavity(cell) || isNet(cell) || cell == "+" || cell == "-")
+}
+
+// isNumberedPad reports whether a cell is a word in capitals and a number: "MAIN 1".
+func isNumberedPad(cell string) bool {
+	word, n, ok := strings.Cut(cell, " ")
+	return ok && word == strings.ToUpper(word) && isPad(word+n)
 }
 
 // holdsDevices reports whether the cells of a column could be the names of devices or ends.

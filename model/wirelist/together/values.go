@@ -5,6 +5,7 @@ import (
 
 	"contralay/model/wirelist/name"
 	"contralay/model/wirelist/shape"
+	"contralay/model/wirelist/table"
 	"contralay/model/wirelist/words"
 )
 
@@ -51,6 +52,10 @@ func (t *Table) values(cols []shape.Column, near, far place) (ok bool) {
 			if !t.wire(cols, i) {
 				return false
 			}
+		case name.FieldKeep:
+			if p.Most(p.Colours) && p.Coloured() && !t.heads(name.FieldColour) && t.endsInWire(c.Head) {
+				c.Field = name.FieldColour // "Signal wire"
+			}
 		}
 		if taken[c.Field]++; taken[c.Field] > 1 && c.Field != name.FieldKeep && c.Field != name.FieldNote {
 			return false
@@ -79,8 +84,15 @@ func (t *Table) wire(cols []shape.Column, i int) bool {
 	return true
 }
 
+// endsInWire reports whether the last word of a heading is one for wires.
+func (t *Table) endsInWire(head string) bool {
+	w := name.Words(table.Fold(head))
+	return len(w) > 1 && t.Words[w[len(w)-1]].Field == name.FieldWire
+}
+
 // leavesNames reports whether a column that nobody knows could be the names or the ids of the wires, and no other is.
 func (t *Table) leavesNames(cols []shape.Column, taken map[name.Field]int, places []int) bool {
+	sure := slices.ContainsFunc(places, func(i int) bool { return i >= 0 && t.numbersHead(i) }) // its cells say what the heading is
 	for i, c := range cols {
 		if i >= len(t.Prof) {
 			break
@@ -90,7 +102,7 @@ func (t *Table) leavesNames(cols []shape.Column, taken map[name.Field]int, place
 			continue
 		}
 		names, ids := p.Most(p.Filled-p.Numbers), p.All(p.Ids) && p.Distinct == p.Filled
-		if taken[name.FieldSignal] == 0 && names || taken[name.FieldWire] == 0 && ids {
+		if taken[name.FieldSignal] == 0 && names && !sure || taken[name.FieldWire] == 0 && ids {
 			return true
 		}
 	}
