@@ -68,6 +68,7 @@ func IsSpare(folded string) bool {
 		"spare way", "spare pin", "spare position", "spare slot", "spare terminal", "spare contact", "reserve", "reserveader",
 		"reserveleitung", "rechange", "fil de reserve", "fil en attente", "repuesto", "de repuesto",
 		"reserva", "de reserva", "riserva", "di riserva", "en reserve", "en reserva", "in riserva", "in reserve", "als reserve",
+		"cap and stow", "cap & stow", "capped and stowed", "capped & stowed", "coil and stow", "coil & stow", "coiled and stowed", "stowed",
 		"scorta", "di scorta", "fri leder", "freie ader", "vrije ader", "hilo libre", "fil libre", "rezerwa", "zapas",
 		"zapasowy", "rezerva", "reserv", "varalla", "varaus", "vara", "tartalek", "yedek", "резерв",
 		"予備", "备用", "備用", "예비", "pricuva", "εφεδρικο", "εφεδρικό":

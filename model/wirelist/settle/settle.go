@@ -105,6 +105,7 @@ func (l *Look) settle() {
 	farcolumn.Settle(l.Cols, l.Prof, l.Src.Rows, l.Titled(), l.AnotherPin)
 	farcolumn.SameHead(l.Cols, l.Prof, l.Src, l.Heads)
 	l.numbered()
+	bothends.NumbersOfEnd(l.Cols, l.Prof, l.Src.Rows)
 	for i := range l.Cols {
 		if c := &l.Cols[i]; !c.Given && c.OfEnd == "" && l.Prof[i].Filled > 0 && c.Field == name.FieldKeep {
 			l.settleUnknown(i, c)
