@@ -86,5 +86,5 @@ func OfHeading(title, of string) (called string, over []string) {
 var isToward = set("to|->|→|nach|zu|vers|hacia|verso|naar|till|til|do|para")
 
 // isOutputs holds the words for what a device has that a list is of, folded. Common words, from memory, no source.
-var isOutputs = set("output|outputs|input|inputs|io|signals|channels|loads|ausgang|ausgange|eingang|eingange|sorties|sortie|entrees",
-	"salidas|entradas|uscite|ingressi|saidas|uitgangen|ingangen|utgangar|ingangar|udgange|indgange|wyjscia|wejscia")
+var isOutputs = set("output|outputs|input|inputs|io|signals|loads|ausgang|ausgange|eingang|eingange|sorties|sortie|entrees",
+	"channel|channels|salidas|entradas|uscite|ingressi|saidas|uitgangen|ingangen|utgangar|ingangar|udgange|indgange|wyjscia|wejscia")

@@ -22,6 +22,7 @@ func TestOfHeading(t *testing.T) {
 	for _, c := range [][3]string{
 		{"Race boat - ECU outputs", "ECU", "ECU"},
 		{"Milk float: ECU", "ECU", "ECU"},
+		{"PDM CHANNEL LIST", "PDM", "PDM"},
 		{"Milchwagen - SPS Ausgänge", "SPS", "SPS"},
 		{"ECU outputs", "ECU", "ECU"},
 		{"Fuse board FB2", "Fuse", "Fuse board FB2"},

@@ -28,6 +28,8 @@ func (t *Table) LeavesOver(cols []shape.Column) bool {
 		}
 		of, pins := t.pins(i)
 		switch {
+		case c.Field == name.FieldKeep && t.headsOutputs(i) && has(name.FieldToPin) && slices.ContainsFunc(cols, isOfUnit):
+			// the cavities of these outputs stand in a column of their own
 		case c.Field == name.FieldWire && t.Cols[i].Field == name.FieldNumber && (!t.Prof[i].Unique() || t.headsDevice(i)):
 			return true // the numbers of wires do not come again
 		case (c.Field == name.FieldKeep || c.Field == name.FieldIgnore) && t.isNumberOf(i):
@@ -49,6 +51,11 @@ func (t *Table) LeavesOver(cols []shape.Column) bool {
 		}
 	}
 	return false
+}
+
+// isOfUnit reports whether a column is of the cavities of a unit that its heading names.
+func isOfUnit(c shape.Column) bool {
+	return c.Of != "" && (c.Field == name.FieldPin || c.Field == name.FieldFromPin)
 }
 
 // wholeEnds reports whether some column holds connectors and their cavities: what is headed as one of cavities is then crimped on.

@@ -16,6 +16,8 @@ type Table struct {
 	Rows   []table.Row
 	Titled bool                    // a title names what the rows are cavities of
 	Words  map[string]name.Meaning // the headings that are known
+
+	outputs int // the column of the outputs whose cavities stand in another; none where it has none
 }
 
 // Columns gives each column its meaning; nil where the table is not plain, or does not come out whole.
@@ -32,11 +34,12 @@ func (t Table) Columns() []shape.Column {
 			return nil
 		}
 	}
+	t.outputs = none
 	all, ok := t.find()
 	if !ok {
 		return nil
 	}
-	near, far, ok := t.sides(all)
+	near, far, ok := t.sides(t.aside(all))
 	if !ok {
 		return nil
 	}

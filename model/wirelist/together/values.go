@@ -98,7 +98,7 @@ func (t *Table) leavesNames(cols []shape.Column, taken map[name.Field]int, place
 			break
 		}
 		p := &t.Prof[i]
-		if c.Field != name.FieldKeep || p.Filled == 0 || slices.Contains(places, i) {
+		if c.Field != name.FieldKeep || p.Filled == 0 || i == t.outputs || slices.Contains(places, i) {
 			continue
 		}
 		names, ids := p.Most(p.Filled-p.Numbers), p.All(p.Ids) && p.Distinct == p.Filled
