@@ -84,7 +84,13 @@ func TestBetween(t *testing.T) {
 			"Signal,From,To,Cable\nCRK+,E:1,C:1,K1 screened\nCRK-,E:2,C:2,K1 screened\n",
 			"unit of wires 1, 2: its shield is grounded nowhere, was at E:3"},
 		{"a shield beside the name of a cable", "Signal,From,To,Cable,Shield\nCRK+,E:1,C:1,K1,yes\nCRK-,E:2,C:2,K1,yes\n",
-			"Signal,From,To,Cable,Shield\nCRK+,E:1,C:1,K1,no\nCRK-,E:2,C:2,K1,no\n", "unit of wires 1, 2: not shielded, was shielded"},
+			"Signal,From,To,Cable,Shield\nCRK+,E:1,C:1,K1,no\nCRK-,E:2,C:2,K1,no\n", "unit of wires 1, 2 is not made up any more"},
+		{"a remark of a fuse, beside another remark", "Signal,From,To,Remark\nPump,E:1,C:1,fused 10 A\nFan,E:2,C:2,short\n",
+			"Signal,From,To,Remark\nPump,E:1,C:1,fused 15 A\nFan,E:2,C:2,long\n",
+			`wire 2 "Fan" E:2 to C:2: note is long, was short; wire 1 "Pump" E:1 to C:1: fuse is 15 A, was 10 A`},
+		{"a remark of a core that is in no unit", "Signal,From,To,Remark\nPump,E:1,C:1,4-core\nFan,E:2,C:2,\n",
+			"Signal,From,To,Remark\nPump,E:1,C:1,3-core\nFan,E:2,C:2,\n",
+			`wire 1 "Pump" E:1 to C:1: note is 3-core, was 4-core`},
 	} {
 		if got := told(list(t, c.was), list(t, c.is)); got != c.want {
 			t.Errorf("%s:\n%s\nwant\n%s", c.name, got, c.want)

@@ -2,7 +2,6 @@ package compare
 
 import (
 	"slices"
-	"strings"
 
 	"contralay/model"
 	"contralay/model/catalogue"
@@ -96,7 +95,7 @@ func (c *comparer) changes(p pair) []change {
 	if was, is := c.first.OwnID(p.was.wire), c.second.OwnID(p.is.wire); c.sameIDs && was != is {
 		all = append(all, change{"id", was, is})
 	}
-	if was, is := c.note(c.was, p.was.wire), c.note(c.is, p.is.wire); was != is {
+	if was, is := c.notesOf(p); was != is {
 		all = append(all, change{"note", was, is})
 	}
 	return all
@@ -112,12 +111,4 @@ func (c *comparer) same(field, was, is string) bool {
 		return catalogue.SameSize(was, is) // its unit is said once, for all wires
 	}
 	return false
-}
-
-// note is what is compared of the note of a wire, terminations by their common names.
-func (c *comparer) note(s *side.Side, w *model.Wire) string {
-	if !c.noted {
-		return ""
-	}
-	return inCommon(s, strings.Join(s.List.Texts(w, c.lacks[s]), "; "))
 }

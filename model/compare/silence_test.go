@@ -129,6 +129,10 @@ func TestNothingIsTheSameByAccident(t *testing.T) {
 			"wire 1 \"Pump\" E:1 to C:1: fuse is 15 A (F5), was 15 A (F4)\nmatched: 2 of 2 cavities of A, 2 of 2 of B\n"},
 		{"a cable by another name", "Signal,From,To,Cable\nH,E:1,C:1,K1\nL,E:2,C:2,K1\n",
 			"Signal,From,To,Cable\nH,E:1,C:1,K2\nL,E:2,C:2,K2\n",
+			"wire 1 \"H\" E:1 to C:1: note is cable: K2, was cable: K1\nwire 2 \"L\" E:2 to C:2: note is cable: K2, was cable: K1\n" +
+				"matched: 4 of 4 cavities of A, 4 of 4 of B\n"},
+		{"a pair by another name", "Signal,From,To,Twist\nH,E:1,C:1,K1\nL,E:2,C:2,K1\n",
+			"Signal,From,To,Twist\nH,E:1,C:1,K2\nL,E:2,C:2,K2\n",
 			"unit of wires 1, 2: it is called K2, was K1\nmatched: 4 of 4 cavities of A, 4 of 4 of B\n"},
 		{"a pin table against a list with far ends", "Wire,From,To\n1,P:1,M:1\n2,P:2,M:2\n3,N:1,O:1\n",
 			"Connector,Pin,Wire\nP,1,1\nP,2,2\n",

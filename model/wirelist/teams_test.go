@@ -165,7 +165,12 @@ func TestListsOfTeams(t *testing.T) {
 			"Cable,Wire,From,To,AWG\n7x22,1,A:1,B:1,22\n7x22,2,A:2,B:2,22\n7x22,3,A:3,B:3,22\n" +
 				"7x22,4,A:4,B:4,22\n7x22,5,A:5,B:5,22\n7x22,6,A:6,B:6,22\n7x22,7,A:7,B:7,22\n",
 			"A:1 B:1, A:2 B:2, A:3 B:3, A:4 B:4, A:5 B:5, A:6 B:6, A:7 B:7",
-			[]string{"a unit of more wires than a quad"}, []string{"no other wire beside"}, []string{"7x22"}},
+			[]string{"cores of one cable that says of no twist"}, []string{"no other wire beside"}, []string{"7x22"}},
+		"a shielded cable of seven": {"a.csv",
+			"Cable,Wire,From,To,AWG\n7x22 shielded,1,A:1,B:1,22\n7x22 shielded,2,A:2,B:2,22\n7x22 shielded,3,A:3,B:3,22\n" +
+				"7x22 shielded,4,A:4,B:4,22\n7x22 shielded,5,A:5,B:5,22\n7x22 shielded,6,A:6,B:6,22\n7x22 shielded,7,A:7,B:7,22\n",
+			"A:1 B:1, A:2 B:2, A:3 B:3, A:4 B:4, A:5 B:5, A:6 B:6, A:7 B:7",
+			[]string{"a unit of more wires than a quad"}, []string{"no other wire beside"}, []string{"7x22 shielded"}},
 		"a word below a table": {"a.md", "| Wire | From | To | AWG |\n|--|--|--|--|\n| 1 | A:1 | B:1 | 22 |\n\nend\n", "A:1 B:1",
 			[]string{"below the table: end"}, []string{"warn"}, nil},
 		"what is no date": {"a.csv", "Wire,From,To,AWG\n1,ECU:1,GEN-1,22\n2,ECU:2,MAG-12,22\n3,ECU:3,Feb-25,22\n",

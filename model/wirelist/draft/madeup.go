@@ -1,6 +1,7 @@
 package draft
 
 import (
+	"cmp"
 	"slices"
 
 	"contralay/model/wirelist/value"
@@ -21,6 +22,15 @@ func (it *Item) isBare() bool {
 		}
 	}
 	return it.Plain || it.Bare
+}
+
+// KeepCores keeps what the list says of the cable of some wires in their notes, as it says of no twist; says is what stands in the report.
+func (im *Importer) KeepCores(all []*Item, says string) {
+	for _, it := range all {
+		it.Notes = Once(append(it.Notes, cmp.Or(it.CueText, it.Cue.String())))
+		it.Cue, it.CueText = value.Gauge{}, ""
+	}
+	im.SayOf(all, "cores of one cable that says of no twist", says, "kept in the notes, no unit made")
 }
 
 // Once is some notes without those that stand among them already.

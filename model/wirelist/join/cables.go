@@ -41,10 +41,7 @@ func Cables(im *draft.Importer) {
 			continue
 		}
 		if it.Cue.IsCable() {
-			says := it.CueText
-			if says == "" {
-				says = it.Cue.String()
-			}
+			says := cmp.Or(it.CueText, it.Cue.String())
 			it.Notes = append(it.Notes, says)
 			im.Say(report.Warn, "a cable, and no other wire beside it is part of it", it.Place, says, "no unit made; kept in the note")
 		} else if it.CueText != "" {
@@ -94,10 +91,9 @@ func byColumn(im *draft.Importer, in map[*draft.Item]int, drains []*draft.Item) 
 		}
 		if !g.Twisted && !g.Shielded && draft.AreBare(of[text], drains, text) {
 			for _, it := range of[text] {
-				it.Notes, it.Cable = append(it.Notes, "cable: "+it.Cable), ""
-				it.Cue, it.CueText = value.Gauge{}, ""
+				it.CueText, it.Cable = "cable: "+it.Cable, ""
 			}
-			im.SayOf(of[text], "cores of one cable that says of no twist", text, "kept in the notes, no unit made")
+			im.KeepCores(of[text], text)
 			continue
 		}
 		for _, it := range of[text] {
@@ -292,6 +288,11 @@ func byNeighbour(im *draft.Importer, in map[*draft.Item]int) {
 		for j := i + 1; j < len(im.Items) && sameCable(im, it, im.Items[j]) && in[im.Items[j]] == 0; j++ {
 			run = append(run, im.Items[j])
 		}
+		if !it.Cue.Twisted && !it.Cue.Shielded {
+			im.KeepCores(run, cmp.Or(run[0].CueText, run[0].Cue.String()))
+			i += len(run)
+			continue
+		}
 		n := max(it.Cue.Conductors, 2)
 		if it.Cue.Conductors == 0 && len(run) == 3 {
 			n = 3 // a sensor and its ground
@@ -344,10 +345,7 @@ func ofOneThing(run []*draft.Item, n int) bool {
 func namesDiffer(all []*draft.Item) bool {
 	seen := map[string]bool{}
 	for _, it := range all {
-		if seen[it.Signal] {
-			return false
-		}
 		seen[it.Signal] = true
 	}
-	return true
+	return len(seen) == len(all)
 }

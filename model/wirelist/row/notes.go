@@ -18,6 +18,10 @@ func readNote(im *draft.Importer, b *shape.Block, cells []string, it *draft.Item
 		if cell, _ := b.CellAt(cells, name.FieldGauge); cell != "" {
 			it.CueText = cell // kept as the list has it where no unit comes of it
 		}
+		spec := b.Cell(cells, name.FieldSpec)
+		if g, ok := value.ParseGauge(spec, value.BareAWG, b.Mark); ok && g.IsCable() {
+			it.CueText = spec
+		}
 	}
 	note := value.JoinNonEmpty("; ", b.Cell(cells, name.FieldNote), it.Aside)
 	if note == "" || name.StateOf(note) != name.Used {
