@@ -91,6 +91,11 @@ func TestBetween(t *testing.T) {
 		{"a remark of a core that is in no unit", "Signal,From,To,Remark\nPump,E:1,C:1,4-core\nFan,E:2,C:2,\n",
 			"Signal,From,To,Remark\nPump,E:1,C:1,3-core\nFan,E:2,C:2,\n",
 			`wire 1 "Pump" E:1 to C:1: note is 3-core, was 4-core`},
+		{"a remark of a cable of which the other list makes no unit",
+			"Signal,From,To,AWG,Remark\nH,E:1,C:1,24,2-core shielded\nL,E:2,C:2,24,2-core shielded\n",
+			"Signal,From,To,AWG,Remark\nH,E:1,C:1,24,4-core shielded\nL,E:2,C:2,24,4-core shielded\n",
+			`wire 1 "H" E:1 to C:1: note is 4-core shielded, was 2-core shielded; ` +
+				`wire 2 "L" E:2 to C:2: note is 4-core shielded, was 2-core shielded`},
 	} {
 		if got := told(list(t, c.was), list(t, c.is)); got != c.want {
 			t.Errorf("%s:\n%s\nwant\n%s", c.name, got, c.want)

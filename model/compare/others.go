@@ -55,7 +55,7 @@ func (c *comparer) reserved() {
 
 // units compares which wires are made up together, and shielded.
 func (c *comparer) units(same map[string]string) {
-	if !c.first.Gives("unit", len(c.was.Harness.Units) > 0) || !c.second.Gives("unit", len(c.is.Harness.Units) > 0) {
+	if !c.gives("unit") {
 		return
 	}
 	key := func(wires []string, name func(string) string) string {
@@ -150,7 +150,7 @@ func drains(s *side.Side, u *model.Unit) string {
 
 // fuses compares the rating in front of each wire.
 func (c *comparer) fuses(pairs []pair) {
-	if !c.first.Gives("fuse", len(c.was.Harness.Feeds) > 0) || !c.second.Gives("fuse", len(c.is.Harness.Feeds) > 0) {
+	if !c.gives("fuse") {
 		return
 	}
 	rating := func(s *side.Side, id string) string {

@@ -165,7 +165,7 @@ func TestListsOfTeams(t *testing.T) {
 			"Cable,Wire,From,To,AWG\n7x22,1,A:1,B:1,22\n7x22,2,A:2,B:2,22\n7x22,3,A:3,B:3,22\n" +
 				"7x22,4,A:4,B:4,22\n7x22,5,A:5,B:5,22\n7x22,6,A:6,B:6,22\n7x22,7,A:7,B:7,22\n",
 			"A:1 B:1, A:2 B:2, A:3 B:3, A:4 B:4, A:5 B:5, A:6 B:6, A:7 B:7",
-			[]string{"cores of one cable that says of no twist"}, []string{"no other wire beside"}, []string{"7x22"}},
+			[]string{"cores of a cable that the list does not call twisted"}, []string{"no other wire beside"}, []string{"7x22"}},
 		"a shielded cable of seven": {"a.csv",
 			"Cable,Wire,From,To,AWG\n7x22 shielded,1,A:1,B:1,22\n7x22 shielded,2,A:2,B:2,22\n7x22 shielded,3,A:3,B:3,22\n" +
 				"7x22 shielded,4,A:4,B:4,22\n7x22 shielded,5,A:5,B:5,22\n7x22 shielded,6,A:6,B:6,22\n7x22 shielded,7,A:7,B:7,22\n",

@@ -167,7 +167,7 @@ func parse(text string, mark value.Mark) (of said, ok bool) {
 // that they end in: "W5 12 x 1.5 mm² numbered length 4 m". Where no word says that it is a cable, the size
 // has its unit: "PDM2 16 x 25 A outputs" is none.
 func unparted(words []string, called bool, mark value.Mark) (kind, length string) {
-	const most = 4 // words, "12 x 1.5 mm²"
+	const most = 4 // words, "12 x 1.5 mm²" (no source)
 	for n := min(len(words), most); n > 0; n-- {
 		kind = strings.Join(words[:n], " ")
 		if f := table.Fold(kind); value.CoreSize(kind, mark) != "" && (called || strings.Contains(f, "mm") || strings.Contains(f, "awg")) {

@@ -24,13 +24,14 @@ func (it *Item) isBare() bool {
 	return it.Plain || it.Bare
 }
 
-// KeepCores keeps what the list says of the cable of some wires in their notes, as it says of no twist; says is what stands in the report.
+// KeepCores keeps what the list says of the cable of some wires in their notes, as it is not called twisted; says is what stands in
+// the report.
 func (im *Importer) KeepCores(all []*Item, says string) {
 	for _, it := range all {
 		it.Notes = Once(append(it.Notes, cmp.Or(it.CueText, it.Cue.String())))
 		it.Cue, it.CueText = value.Gauge{}, ""
 	}
-	im.SayOf(all, "cores of one cable that says of no twist", says, "kept in the notes, no unit made")
+	im.SayOf(all, "cores of a cable that the list does not call twisted", says, "kept in the notes, no unit made")
 }
 
 // Once is some notes without those that stand among them already.

@@ -123,7 +123,8 @@ func colourCode(im *draft.Importer, it *draft.Item, spec string) string {
 // Notes writes what is left as text into the notes of the wires.
 func Notes(im *draft.Importer) {
 	for _, it := range im.Items {
-		if s := strings.Join(draft.Once(it.Notes), "; "); s != "" {
+		it.Notes = draft.Once(it.Notes)
+		if s := strings.Join(it.Notes, "; "); s != "" {
 			im.H.Wires[it.Wire].Note = model.Some(s)
 			im.Rep.Notes[im.H.Wires[it.Wire].ID] = it.Notes
 		}

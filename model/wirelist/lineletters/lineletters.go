@@ -68,7 +68,7 @@ func lastPiece(r table.Row) string {
 
 // isLetters reports whether a piece is letters of colours alone.
 func isLetters(piece string, key huekey.ColourKey) bool {
-	const longest = 5 // "LG/LG"
+	const longest = 5 // "LG/LG" (no source)
 	return len(piece) <= longest && piece == strings.ToUpper(piece) && key.Written(piece)
 }
 
